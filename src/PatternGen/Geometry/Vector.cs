@@ -1,0 +1,4 @@
+namespace PatternGen.Geometry;
+
+/// <summary>x</summary>
+public readonly record struct Vector(double X, double Y);
