@@ -1,0 +1,99 @@
+namespace PatternGen.Geometry;
+
+/// <summary>An open run of lines and arcs.</summary>
+/// <remarks>
+/// Each corner carries the bulge of the segment that starts there; the bulge of the last one has no segment and is 0.
+/// Arcs of more than a half circle are split when stored. Immutable and safe to share between threads.
+/// </remarks>
+public sealed partial class Chain
+{
+    private readonly Vertex[] _vertices;
+
+    /// <summary>Creates a chain from its corners, in order.</summary>
+    /// <exception cref="ArgumentException">There are fewer than two corners.</exception>
+    public Chain(params IEnumerable<Vertex> vertices)
+    {
+        Guard.NotNull(vertices);
+        _vertices = VertexRun.Stored(vertices, closed: false);
+        if (_vertices.Length < 2)
+            throw new ArgumentException(
+                $"A chain needs at least two corners, but has {_vertices.Length}.",
+                nameof(vertices)
+            );
+    }
+
+    private Chain(Vertex[] vertices) => _vertices = vertices;
+
+    /// <summary>The corners, each with the bulge of the segment that starts there; the last one's is 0.</summary>
+    public IReadOnlyList<Vertex> Vertices => _vertices;
+
+    /// <summary>The segments, in order.</summary>
+    public IEnumerable<Segment> Segments
+    {
+        get
+        {
+            for (var i = 0; i < Count; i++)
+                yield return SegmentAt(i);
+        }
+    }
+
+    /// <summary>Number of segments, one less than corners.</summary>
+    public int Count => _vertices.Length - 1;
+
+    /// <summary>Where the chain starts.</summary>
+    public Point Start => _vertices[0].Point;
+
+    /// <summary>Where the chain ends.</summary>
+    public Point End => _vertices[^1].Point;
+
+    internal ReadOnlySpan<Vertex> Span => _vertices;
+
+    /// <summary>Returns the straight line between two points.</summary>
+    public static Chain Line(Point start, Point end) => new([new Vertex(start), new Vertex(end)]);
+
+    /// <summary>Returns the chain of the given segments, each starting where the one before ends.</summary>
+    /// <exception cref="ArgumentException">There is no segment, or one does not start where the one before ends.</exception>
+    public static Chain Of(params IEnumerable<Segment> segments)
+    {
+        var run = Guard.NotNull(segments).ToArray();
+        if (run.Length == 0)
+            throw new ArgumentException("A chain needs at least one segment.", nameof(segments));
+        for (var i = 1; i < run.Length; i++)
+            if (run[i].Start != run[i - 1].End)
+                throw new ArgumentException(
+                    $"Segment {i} starts at {run[i].Start}, but the one before ends at {run[i - 1].End}.",
+                    nameof(segments)
+                );
+        return new([
+            .. run.Select(segment => new Vertex(segment.Start, segment.Bulge)),
+            new Vertex(run[^1].End),
+        ]);
+    }
+
+    /// <summary>Returns the segment at a place in the run.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such segment.</exception>
+    public Segment SegmentAt(int index)
+    {
+        Guard.Within(index, 0, Count - 1);
+        return new(_vertices[index].Point, _vertices[index + 1].Point, _vertices[index].Bulge);
+    }
+
+    /// <summary>Returns the same run walked the other way.</summary>
+    public Chain Reversed()
+    {
+        var reversed = new Vertex[_vertices.Length];
+        for (var i = 0; i < reversed.Length; i++)
+        {
+            var corner = reversed.Length - 1 - i;
+            reversed[i] = new(
+                _vertices[corner].Point,
+                corner > 0 ? -_vertices[corner - 1].Bulge : 0
+            );
+        }
+        return new(reversed);
+    }
+
+    /// <summary>Returns the chain moved, turned, mirrored or scaled.</summary>
+    public Chain Transformed(Transform transform) =>
+        new(VertexRun.Transformed(_vertices, transform));
+}

@@ -1,0 +1,113 @@
+namespace PatternGen.Geometry;
+
+/// <summary>A closed ring of lines and arcs. Counter-clockwise contours hold what lies inside; clockwise ones are holes.</summary>
+/// <remarks>
+/// Each corner carries the bulge of the segment that starts there; the last one's segment leads back to the first.
+/// Arcs of more than a half circle are split when stored. A contour may be wrong (crossing itself, with a doubled
+/// corner): Validate says how and where. Immutable and safe to share between threads.
+/// </remarks>
+public sealed partial class Contour
+{
+    private readonly Vertex[] _vertices;
+
+    /// <summary>Creates a contour from its corners, in order.</summary>
+    /// <param name="vertices">At least two corners; the first one is not repeated at the end. Two corners need an arc to hold any area.</param>
+    /// <exception cref="ArgumentException">There are fewer than two corners.</exception>
+    public Contour(params IEnumerable<Vertex> vertices)
+    {
+        Guard.NotNull(vertices);
+        _vertices = VertexRun.Stored(vertices, closed: true);
+        if (_vertices.Length < 2)
+            throw new ArgumentException(
+                $"A contour needs at least two corners, but has {_vertices.Length}.",
+                nameof(vertices)
+            );
+    }
+
+    /// <summary>Takes over corners that are known to be finite and of at most a half circle each.</summary>
+    private Contour(Vertex[] vertices) => _vertices = vertices;
+
+    /// <summary>The corners, each with the bulge of the segment that starts there.</summary>
+    public IReadOnlyList<Vertex> Vertices => _vertices;
+
+    /// <summary>The segments, in order; the last one ends where the first one starts.</summary>
+    public IEnumerable<Segment> Segments
+    {
+        get
+        {
+            for (var i = 0; i < _vertices.Length; i++)
+                yield return SegmentAt(i);
+        }
+    }
+
+    /// <summary>Number of corners, and of segments.</summary>
+    public int Count => _vertices.Length;
+
+    internal ReadOnlySpan<Vertex> Span => _vertices;
+
+    /// <summary>Returns the straight-sided contour with the given corners.</summary>
+    /// <exception cref="ArgumentException">There are fewer than three corners.</exception>
+    public static Contour Polygon(params IEnumerable<Point> corners)
+    {
+        var vertices = Guard.NotNull(corners).Select(corner => new Vertex(corner)).ToArray();
+        return vertices.Length >= 3
+            ? new(vertices)
+            : throw new ArgumentException(
+                $"A polygon needs at least three corners, but has {vertices.Length}.",
+                nameof(corners)
+            );
+    }
+
+    /// <summary>Returns the counter-clockwise upright rectangle between two opposite corners.</summary>
+    /// <exception cref="ArgumentException">The corners lie on one upright or level line.</exception>
+    public static Contour Rectangle(Point corner, Point opposite)
+    {
+        if (corner.X == opposite.X || corner.Y == opposite.Y)
+            throw new ArgumentException(
+                $"A rectangle has two sides, but {corner} and {opposite} span none.",
+                nameof(opposite)
+            );
+        var (left, right) = (Math.Min(corner.X, opposite.X), Math.Max(corner.X, opposite.X));
+        var (low, high) = (Math.Min(corner.Y, opposite.Y), Math.Max(corner.Y, opposite.Y));
+        return Polygon(new(left, low), new(right, low), new(right, high), new(left, high));
+    }
+
+    /// <summary>Returns the segment that starts at a corner.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such corner.</exception>
+    public Segment SegmentAt(int index)
+    {
+        Guard.Within(index, 0, _vertices.Length - 1);
+        var vertex = _vertices[index];
+        var next = index + 1 < _vertices.Length ? index + 1 : 0;
+        return new(vertex.Point, _vertices[next].Point, vertex.Bulge);
+    }
+
+    /// <summary>Returns the same ring walked the other way, from the same first corner.</summary>
+    public Contour Reversed()
+    {
+        var reversed = new Vertex[_vertices.Length];
+        for (var i = 0; i < reversed.Length; i++)
+        {
+            // The segment that starts at this corner going back is the one that ended there.
+            var corner = (reversed.Length - i) % reversed.Length;
+            var arriving = (corner + reversed.Length - 1) % reversed.Length;
+            reversed[i] = new(_vertices[corner].Point, -_vertices[arriving].Bulge);
+        }
+        return new(reversed);
+    }
+
+    /// <summary>Returns the same ring begun at another corner.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such corner.</exception>
+    public Contour StartingAt(int index)
+    {
+        Guard.Within(index, 0, _vertices.Length - 1);
+        return new([.. _vertices[index..], .. _vertices[..index]]);
+    }
+
+    /// <summary>Returns this contour, reversed if it is clockwise.</summary>
+    public Contour CounterClockwise() => SignedArea >= 0 ? this : Reversed();
+
+    /// <summary>Returns the contour moved, turned, mirrored or scaled. A mirrored contour keeps its order of corners and so changes direction.</summary>
+    public Contour Transformed(Transform transform) =>
+        new(VertexRun.Transformed(_vertices, transform));
+}

@@ -1,0 +1,139 @@
+namespace PatternGen.Geometry;
+
+/// <summary>
+/// A similarity: a move, turn, mirroring and uniform scale. Lines stay lines and arcs stay arcs, which is why nothing
+/// else is allowed on a contour. The default value is the identity.
+/// </summary>
+/// <remarks>
+/// A point (x, y), as the complex number z = x + iy, goes to m·z + t, or to m·conj(z) + t when mirrored.
+/// Immutable and safe to share between threads.
+/// </remarks>
+public readonly record struct Transform
+{
+    // The first column less that of the identity, so that the default value is the identity. Only `_isSet` values
+    // carry a matrix: storing a - 1 instead would cost digits at small scales.
+    private readonly bool _isSet;
+    private readonly double _a;
+
+    private Transform(double a, double b, bool mirrored, Vector move)
+    {
+        _isSet = true;
+        _a = a;
+        B = b;
+        IsMirrored = mirrored;
+        Translation = move;
+    }
+
+    /// <summary>The transform that changes nothing.</summary>
+    public static Transform Identity => default;
+
+    /// <summary>Real part of m: scale × cos(turn).</summary>
+    internal double A => _isSet ? _a : 1;
+
+    /// <summary>Imaginary part of m: scale × sin(turn).</summary>
+    internal double B { get; }
+
+    /// <summary>Whether the transform turns things over: counter-clockwise becomes clockwise and bulges change sign.</summary>
+    public bool IsMirrored { get; }
+
+    /// <summary>Where the origin goes.</summary>
+    public Vector Translation { get; }
+
+    /// <summary>Uniform scale, always above 0; lengths grow by it.</summary>
+    public double Scale => double.Hypot(A, B);
+
+    /// <summary>The direction that the x axis is turned to.</summary>
+    public Angle Turn => new Vector(A, B).Direction;
+
+    /// <summary>Returns a move by the given distances in mm.</summary>
+    public static Transform Move(double dx, double dy) => Move(new Vector(dx, dy));
+
+    /// <summary>Returns a move.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">A component is not finite.</exception>
+    public static Transform Move(Vector move)
+    {
+        Guard.Finite(move.X);
+        Guard.Finite(move.Y);
+        return new(1, 0, false, move);
+    }
+
+    /// <summary>Returns a counter-clockwise turn about a point (the origin by default).</summary>
+    public static Transform Rotate(Angle turn, Point about = default) =>
+        About(about, turn.Cos(), turn.Sin(), mirrored: false);
+
+    /// <summary>Returns a counter-clockwise turn about a point (the origin by default), in degrees.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The angle is not finite.</exception>
+    public static Transform Rotate(double degrees, Point about = default) =>
+        Rotate(Angle.FromDegrees(degrees), about);
+
+    /// <summary>Returns a uniform scaling about a point (the origin by default).</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The factor is not between 1e-6 and 1e6.</exception>
+    public static Transform Resize(double factor, Point about = default) =>
+        About(about, Guard.Within(factor, 1e-6, 1e6), 0, mirrored: false);
+
+    /// <summary>Returns the mirroring in the line through a point with the given direction.</summary>
+    public static Transform Mirror(Point on, Angle direction)
+    {
+        var twice = direction * 2;
+        return About(on, twice.Cos(), twice.Sin(), mirrored: true);
+    }
+
+    /// <summary>Returns the mirroring that swaps left and right in the upright line at <paramref name="x"/>.</summary>
+    public static Transform MirrorLeftRight(double x = 0) =>
+        new(-1, 0, true, new(2 * Guard.Finite(x), 0));
+
+    /// <summary>Returns the mirroring that swaps top and bottom in the level line at <paramref name="y"/>.</summary>
+    public static Transform MirrorTopBottom(double y = 0) =>
+        new(1, 0, true, new(0, 2 * Guard.Finite(y)));
+
+    /// <summary>Returns the transform that does this one first and then the other.</summary>
+    public Transform Then(Transform next)
+    {
+        if (!_isSet)
+            return next;
+        if (!next._isSet)
+            return this;
+        // next.m · (m z + t) + next.t, conjugating m and t first when the next one mirrors.
+        var sign = next.IsMirrored ? -1 : 1;
+        return new(
+            next.A * A - next.B * (sign * B),
+            next.B * A + next.A * (sign * B),
+            IsMirrored != next.IsMirrored,
+            next.Apply(Translation) + next.Translation
+        );
+    }
+
+    /// <summary>Returns the transform that undoes this one.</summary>
+    public Transform Inverse()
+    {
+        var square = A * A + B * B;
+        var back = IsMirrored
+            ? new Transform(A / square, B / square, true, default)
+            : new Transform(A / square, -B / square, false, default);
+        return new(back.A, back.B, IsMirrored, -back.Apply(Translation));
+    }
+
+    /// <summary>Returns where a point goes.</summary>
+    public Point Apply(Point point)
+    {
+        var moved = Apply(new Vector(point.X, point.Y));
+        return new(moved.X + Translation.X, moved.Y + Translation.Y);
+    }
+
+    /// <summary>Returns where a vector goes; the move does not change vectors.</summary>
+    public Vector Apply(Vector vector)
+    {
+        var y = IsMirrored ? -vector.Y : vector.Y;
+        return new(A * vector.X - B * y, B * vector.X + A * y);
+    }
+
+    /// <summary>Returns a bulge as the transform leaves it: its sign changes when mirrored.</summary>
+    internal double ApplyBulge(double bulge) => IsMirrored ? -bulge : bulge;
+
+    private static Transform About(Point fixedPoint, double a, double b, bool mirrored)
+    {
+        var linear = new Transform(a, b, mirrored, default);
+        var centre = fixedPoint - Point.Origin;
+        return new(a, b, mirrored, centre - linear.Apply(centre));
+    }
+}

@@ -1,0 +1,39 @@
+namespace PatternGen.Geometry;
+
+/// <summary>What contours and chains do alike with a run of corners.</summary>
+internal static class VertexRun
+{
+    /// <summary>Copies the corners, with arcs of more than a half circle split in two.</summary>
+    internal static Vertex[] Stored(IEnumerable<Vertex> vertices, bool closed)
+    {
+        var given = vertices.ToArray();
+        var stored = new List<Vertex>(given.Length);
+        for (var i = 0; i < given.Length; i++)
+        {
+            var isLast = i == given.Length - 1;
+            if (isLast && !closed)
+            {
+                // Nothing starts at the end of an open run.
+                stored.Add(new(given[i].Point));
+                break;
+            }
+            var next = given[(i + 1) % given.Length].Point;
+            var (first, second) = new Segment(given[i].Point, next, given[i].Bulge).Halves();
+            stored.Add(new(first.Start, first.Bulge));
+            if (second is { } half)
+                stored.Add(new(half.Start, half.Bulge));
+        }
+        return [.. stored];
+    }
+
+    internal static Vertex[] Transformed(ReadOnlySpan<Vertex> vertices, Transform transform)
+    {
+        var moved = new Vertex[vertices.Length];
+        for (var i = 0; i < moved.Length; i++)
+            moved[i] = new(
+                transform.Apply(vertices[i].Point),
+                transform.ApplyBulge(vertices[i].Bulge)
+            );
+        return moved;
+    }
+}
