@@ -36,4 +36,15 @@ internal static class VertexRun
             );
         return moved;
     }
+
+    /// <summary>Turns a closed run round in place; it keeps its first corner.</summary>
+    internal static void ReverseRing(Span<Vertex> ring)
+    {
+        ring.Reverse();
+        // A bulge sits where its segment starts, and that is now the corner before.
+        var first = ring[^1].Point;
+        for (var i = ring.Length - 1; i > 0; i--)
+            ring[i] = new(ring[i - 1].Point, -ring[i].Bulge);
+        ring[0] = new(first, -ring[0].Bulge);
+    }
 }

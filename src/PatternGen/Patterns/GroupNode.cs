@@ -1,0 +1,107 @@
+using PatternGen.Geometry;
+
+namespace PatternGen;
+
+/// <summary>Several nodes drawn one after the other.</summary>
+internal sealed class GroupNode : PatternNode
+{
+    private readonly PatternNode[] _children;
+    private readonly bool _sameRows;
+    private readonly int[] _rowSizes;
+
+    private GroupNode(PatternNode[] children, bool sameRows)
+    {
+        _children = children;
+        _sameRows = sameRows;
+        _rowSizes = sameRows ? AddUp(children) : [.. children.SelectMany(child => child.RowSizes)];
+        if (ChipCount > MaxChips)
+            throw new PatternException(
+                $"A pattern of {ChipCount} chips is more than can be carved or written ({MaxChips}).",
+                remedies: ["combine fewer or smaller patterns"]
+            );
+    }
+
+    internal override IReadOnlyList<int> RowSizes => _rowSizes;
+
+    /// <summary>Returns the nodes together; the rows of each follow those of the one before.</summary>
+    internal static PatternNode Of(params IEnumerable<PatternNode> children) =>
+        Simplest([.. children], sameRows: false);
+
+    /// <summary>Returns the nodes as parts of the same rows: row 1 of the second goes on where row 1 of the first ends.</summary>
+    internal static PatternNode InSameRows(params IEnumerable<PatternNode> children) =>
+        Simplest([.. children], sameRows: true);
+
+    internal override Action Bind(IPatternSink sink)
+    {
+        var draws = Renumbered(sink).Select(part => part.Child.Bind(part.Sink)).ToArray();
+        return () =>
+        {
+            foreach (var draw in draws)
+                draw();
+        };
+    }
+
+    internal override IEnumerable<(MotifNode Motif, IPatternSink Sink)> Leaves(IPatternSink sink) =>
+        Renumbered(sink).SelectMany(part => part.Child.Leaves(part.Sink));
+
+    internal override Extents? Bounds(Transform outer, LayerSet layers) =>
+        _children.Aggregate(
+            (Extents?)null,
+            (bounds, child) => Union(bounds, child.Bounds(outer, layers))
+        );
+
+    /// <summary>Each child with the sink that numbers its chips on from those of the children before.</summary>
+    private IEnumerable<(PatternNode Child, IPatternSink Sink)> Renumbered(IPatternSink sink)
+    {
+        var firstRow = 0;
+        var placed = new int[_rowSizes.Length];
+        foreach (var child in _children)
+        {
+            yield return (child, new Sink(sink, firstRow, [.. placed]));
+            if (_sameRows)
+                for (var row = 0; row < child.RowSizes.Count; row++)
+                    placed[row] += child.RowSizes[row];
+            else
+                firstRow += child.RowSizes.Count;
+        }
+    }
+
+    private static PatternNode Simplest(PatternNode[] children, bool sameRows) =>
+        children.Length switch
+        {
+            0 => MotifNode.Empty,
+            1 => children[0],
+            _ => new GroupNode(children, sameRows),
+        };
+
+    private static int[] AddUp(PatternNode[] children)
+    {
+        var sizes = new int[children.Max(child => child.RowSizes.Count)];
+        foreach (var child in children)
+            for (var row = 0; row < child.RowSizes.Count; row++)
+                sizes[row] += child.RowSizes[row];
+        return sizes;
+    }
+
+    /// <summary>Renumbers chips; everything else passes through.</summary>
+    private sealed class Sink(IPatternSink target, int firstRow, int[] offsets) : IPatternSink
+    {
+        public void Chip(in PlacedChip chip) =>
+            target.Chip(
+                new(
+                    new(chip.Id.Row + firstRow, chip.Id.Index + offsets[chip.Id.Row]),
+                    chip.Outline,
+                    chip.Shape,
+                    chip.Placement
+                )
+            );
+
+        public void LineCut(ReadOnlySpan<Vertex> path, double width) => target.LineCut(path, width);
+
+        public void LayoutLine(ReadOnlySpan<Vertex> path) => target.LayoutLine(path);
+
+        public void Stock(ReadOnlySpan<Vertex> outline) => target.Stock(outline);
+
+        public void Label(Label label) => target.Label(label);
+    }
+}

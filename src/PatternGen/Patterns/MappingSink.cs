@@ -1,0 +1,48 @@
+using PatternGen.Geometry;
+
+namespace PatternGen;
+
+/// <summary>Passes pieces on to another sink, mapped. One object serves a whole node, so nothing is allocated per chip.</summary>
+internal abstract class MappingSink(IPatternSink target) : IPatternSink
+{
+    private Vertex[] _buffer = new Vertex[16];
+
+    /// <summary>The mapping as a similarity, for chips' placements, labels and widths.</summary>
+    protected abstract Transform Placement { get; }
+
+    public void Chip(in PlacedChip chip) =>
+        target.Chip(
+            new(
+                MapId(chip.Id),
+                Map(chip.Outline, closed: true),
+                chip.Shape,
+                chip.Placement.Then(Placement)
+            )
+        );
+
+    public void LineCut(ReadOnlySpan<Vertex> path, double width) =>
+        target.LineCut(Map(path, closed: false), width * Placement.Scale);
+
+    public void LayoutLine(ReadOnlySpan<Vertex> path) =>
+        target.LayoutLine(Map(path, closed: false));
+
+    public void Stock(ReadOnlySpan<Vertex> outline) => target.Stock(Map(outline, closed: true));
+
+    public void Label(Label label) => target.Label(label.Transformed(Placement));
+
+    protected virtual ChipId MapId(ChipId id) => id;
+
+    protected abstract void Map(ReadOnlySpan<Vertex> from, Span<Vertex> to);
+
+    private ReadOnlySpan<Vertex> Map(ReadOnlySpan<Vertex> vertices, bool closed)
+    {
+        if (_buffer.Length < vertices.Length)
+            _buffer = new Vertex[vertices.Length * 2];
+        var mapped = _buffer.AsSpan(0, vertices.Length);
+        Map(vertices, mapped);
+        // Mirroring turns counter-clockwise into clockwise; rings are walked the other way to stay as they were.
+        if (closed && Placement.IsMirrored)
+            VertexRun.ReverseRing(mapped);
+        return mapped;
+    }
+}

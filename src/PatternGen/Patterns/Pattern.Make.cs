@@ -1,0 +1,91 @@
+using PatternGen.Geometry;
+
+namespace PatternGen;
+
+public abstract partial class Pattern
+{
+    /// <summary>Returns a pattern of chips in one row. Clockwise outlines are turned round.</summary>
+    /// <exception cref="ArgumentException">An outline encloses no area.</exception>
+    public static Pattern OfChips(params IEnumerable<Contour> outlines) =>
+        Of(new MotifNode { Chips = [.. Guard.NotNull(outlines).Select(ChipOutline)] });
+
+    /// <summary>Returns a pattern of line cuts.</summary>
+    public static Pattern OfLineCuts(params IEnumerable<LineCut> cuts) =>
+        Of(new MotifNode { LineCuts = [.. Guard.NotNull(cuts)] });
+
+    /// <summary>Returns a pattern of layout lines.</summary>
+    public static Pattern OfLayoutLines(params IEnumerable<Chain> lines) =>
+        Of(new MotifNode { LayoutLines = [.. Guard.NotNull(lines)] });
+
+    /// <summary>Returns a pattern that is the outline of a piece of wood; holes run clockwise.</summary>
+    public static Pattern OfStock(params IEnumerable<Contour> outlines) =>
+        Of(new MotifNode { Stock = [.. Guard.NotNull(outlines)] });
+
+    /// <summary>Returns a pattern of labels.</summary>
+    public static Pattern OfLabels(params IEnumerable<Label> labels) =>
+        Of(new MotifNode { Labels = [.. Guard.NotNull(labels)] });
+
+    /// <summary>Returns the patterns together, drawn in the order given; rows of chips are counted on from one to the next.</summary>
+    public static Pattern Combine(params IEnumerable<Pattern> patterns) =>
+        Of(GroupNode.Of(Guard.NotNull(patterns).Select(pattern => Guard.NotNull(pattern).Root)));
+
+    /// <summary>Returns this pattern with another drawn after it. The name stays.</summary>
+    public Pattern With(Pattern other) => Of(GroupNode.Of(Root, Guard.NotNull(other).Root), Name);
+
+    /// <summary>Returns the pattern under a name, for captions.</summary>
+    /// <param name="name">What the piece is called.</param>
+    /// <exception cref="ArgumentException">The name is empty.</exception>
+    public Pattern Named(string name)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(name);
+        return Of(Root, name);
+    }
+
+    /// <summary>Returns the pattern moved by the given distances in mm.</summary>
+    public Pattern Moved(double dx, double dy) => Transformed(Transform.Move(dx, dy));
+
+    /// <summary>Returns the pattern turned counter-clockwise about a point (the origin by default), in degrees.</summary>
+    public Pattern Turned(double degrees, Point about = default) =>
+        Transformed(Transform.Rotate(degrees, about));
+
+    /// <summary>Returns the pattern with left and right swapped in the upright line at <paramref name="x"/>.</summary>
+    public Pattern MirroredLeftRight(double x = 0) => Transformed(Transform.MirrorLeftRight(x));
+
+    /// <summary>Returns the pattern with top and bottom swapped in the level line at <paramref name="y"/>.</summary>
+    public Pattern MirroredTopBottom(double y = 0) => Transformed(Transform.MirrorTopBottom(y));
+
+    /// <summary>Returns the pattern scaled evenly about a point (the origin by default).</summary>
+    /// <param name="factor">More than 0; 2 doubles all lengths.</param>
+    /// <param name="about">The point that stays where it is.</param>
+    public Pattern Scaled(double factor, Point about = default) =>
+        Transformed(Transform.Resize(factor, about));
+
+    /// <summary>Returns the pattern placed by a similarity; the motif itself is shared, not copied.</summary>
+    public Pattern Transformed(Transform transform) => Of(new PlacedNode(Root, transform), Name);
+
+    /// <summary>Returns the pattern repeated to the right.</summary>
+    /// <param name="count">Number of repeats, at least 1.</param>
+    /// <param name="pitch">Distance from one repeat to the next in mm. Corners a whole or half pitch apart meet to the last digit.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The count or the pitch is not positive, or the last repeat would lie over 1 km away.</exception>
+    /// <exception cref="PatternException">There would be more chips than can be carved or written.</exception>
+    public Pattern Repeated(int count, double pitch)
+    {
+        Guard.Within(count, 1, int.MaxValue / 2);
+        Guard.Positive(pitch);
+        Guard.Positive(pitch * count);
+        return Of(new RepeatNode(Root, new(0, pitch * count, 2 * count), 0, count), Name);
+    }
+
+    internal static Pattern Of(PatternNode root, string? name = null) =>
+        new DrawnPattern(root, name);
+
+    private static Contour ChipOutline(Contour outline)
+    {
+        var area = Guard.NotNull(outline).SignedArea;
+        if (area == 0)
+            throw new ArgumentException(
+                $"The chip at {outline.Vertices[0].Point} encloses no area; a chip needs an outline to cut along."
+            );
+        return area > 0 ? outline : outline.Reversed();
+    }
+}

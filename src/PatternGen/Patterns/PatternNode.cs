@@ -1,0 +1,51 @@
+using PatternGen.Geometry;
+
+namespace PatternGen;
+
+/// <summary>
+/// A node of the placement tree. Motifs are drawn once, in leaves; everything above places what is below it.
+/// </summary>
+internal abstract class PatternNode
+{
+    /// <summary>Chips in all, and so the most that a pattern may hold: more could neither be written nor carved.</summary>
+    internal const long MaxChips = 100_000_000;
+
+    /// <summary>Number of chips in each row. Rows and places are counted from 0 inside the tree.</summary>
+    internal abstract IReadOnlyList<int> RowSizes { get; }
+
+    internal long ChipCount => RowSizes.Sum(size => (long)size);
+
+    /// <summary>Passes every piece on, in a fixed order, where this node puts it.</summary>
+    internal void Draw(IPatternSink sink) => Bind(sink)();
+
+    /// <summary>
+    /// Returns the drawing of this node to a sink. What the node needs for it is made once, here, so that a repeat can
+    /// draw its child ten thousand times without an allocation.
+    /// </summary>
+    internal abstract Action Bind(IPatternSink sink);
+
+    /// <summary>
+    /// Returns the leaves one by one with the sink that maps each, for those who pull rather than be pushed to. Each is
+    /// to be drawn before the next one is asked for.
+    /// </summary>
+    internal abstract IEnumerable<(MotifNode Motif, IPatternSink Sink)> Leaves(IPatternSink sink);
+
+    /// <summary>
+    /// Extents of the chosen layers under a transform, without flattening repeats; null if nothing is drawn there.
+    /// </summary>
+    internal abstract Extents? Bounds(Transform transform, LayerSet layers);
+
+    protected static Extents? Union(Extents? a, Extents? b) =>
+        a is { } first && b is { } second ? first.Including(second) : a ?? b;
+}
+
+/// <summary>A choice of layers.</summary>
+[Flags]
+internal enum LayerSet
+{
+    Stock = 1 << Layer.Stock,
+    LayoutLines = 1 << Layer.LayoutLines,
+    LineCuts = 1 << Layer.LineCuts,
+    Chips = 1 << Layer.Chips,
+    Drawn = Stock | LayoutLines | LineCuts | Chips,
+}

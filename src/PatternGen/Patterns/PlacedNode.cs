@@ -1,0 +1,28 @@
+using PatternGen.Geometry;
+
+namespace PatternGen;
+
+/// <summary>A motif moved, turned, mirrored or scaled.</summary>
+internal sealed class PlacedNode(PatternNode child, Transform transform) : PatternNode
+{
+    internal override IReadOnlyList<int> RowSizes => child.RowSizes;
+
+    internal override Action Bind(IPatternSink sink) => child.Bind(new Sink(sink, transform));
+
+    internal override IEnumerable<(MotifNode Motif, IPatternSink Sink)> Leaves(IPatternSink sink) =>
+        child.Leaves(new Sink(sink, transform));
+
+    internal override Extents? Bounds(Transform outer, LayerSet layers) =>
+        child.Bounds(transform.Then(outer), layers);
+
+    private sealed class Sink(IPatternSink target, Transform transform) : MappingSink(target)
+    {
+        protected override Transform Placement => transform;
+
+        protected override void Map(ReadOnlySpan<Vertex> from, Span<Vertex> to)
+        {
+            for (var i = 0; i < from.Length; i++)
+                to[i] = new(transform.Apply(from[i].Point), transform.ApplyBulge(from[i].Bulge));
+        }
+    }
+}
