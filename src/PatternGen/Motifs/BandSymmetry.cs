@@ -5,18 +5,14 @@ internal static class BandSymmetry
 {
     internal static FriezeGroup GroupOf(TriangleBand band)
     {
-        var rows = band.Rows.Select(row => Form.Of(row, band)).ToArray();
-        var low = rows.Min(row => row.Low);
-        var high = rows.Max(row => row.High);
-        var upsideDown = rows.Select(row => row.Flipped(low + high)).ToArray();
-
-        // A mirror or turn may have its centre at the middle of a chip or a quarter pitch on, which swaps the phases.
+        var rows = FormsOf(band);
+        var upsideDown = UpsideDown(rows);
         var upright = Same(rows, rows.Select(row => row.Mirrored()));
         var along = Same(rows, upsideDown);
         var glide = !along && Same(rows, upsideDown.Select(row => row.Shifted()));
+        // A half turn may have its centre at the middle of a chip, or a quarter pitch on, which swaps the phases.
         var halfTurn =
-            Same(rows, upsideDown.Select(row => row.Mirrored()))
-            || Same(rows, upsideDown.Select(row => row.Mirrored().Shifted()));
+            HasHalfTurn(band, swapsPhases: false) || HasHalfTurn(band, swapsPhases: true);
         return (upright, along, glide, halfTurn) switch
         {
             (true, true, _, _) => FriezeGroup.P2mm,
@@ -27,6 +23,23 @@ internal static class BandSymmetry
             (_, _, _, true) => FriezeGroup.P2,
             _ => FriezeGroup.P1,
         };
+    }
+
+    /// <summary>Whether a half turn takes the rows into each other, rows in step into rows in step or, swapped, into staggered ones.</summary>
+    internal static bool HasHalfTurn(TriangleBand band, bool swapsPhases)
+    {
+        var rows = FormsOf(band);
+        var turned = UpsideDown(rows).Select(row => row.Mirrored());
+        return Same(rows, swapsPhases ? turned.Select(row => row.Shifted()) : turned);
+    }
+
+    private static Form[] FormsOf(TriangleBand band) =>
+        [.. band.Rows.Select(row => Form.Of(row, band))];
+
+    private static Form[] UpsideDown(Form[] rows)
+    {
+        var sum = rows.Min(row => row.Low) + rows.Max(row => row.High);
+        return [.. rows.Select(row => row.Flipped(sum))];
     }
 
     private static bool Same(IEnumerable<Form> a, IEnumerable<Form> b) =>
