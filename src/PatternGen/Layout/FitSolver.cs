@@ -28,14 +28,18 @@ internal sealed class FitSolver
     /// <summary>What the length of one part asks of the pitch.</summary>
     internal PitchQuestion Question { get; }
 
+    /// <summary>The pitch on the grid, if one is asked for.</summary>
+    internal double? GridPitch =>
+        _fitting.PitchStep is { } step ? _trouble.PitchOnGrid(step) : null;
+
     private bool IsShifted =>
         _fitting.StaggeredEnds == StaggeredEnds.Shifted && _band.Rows.Any(row => row.IsStaggered);
 
     /// <summary>Fits whole repeats, on the grid if one is asked for.</summary>
     internal BandPlan Solve()
     {
-        if (_fitting.PitchStep is { } step)
-            return AtPitch(_trouble.PitchOnGrid(step));
+        if (GridPitch is { } pitch)
+            return AtPitch(pitch);
         if (Question.Nearest() is not { } repeats)
             throw _trouble.NoPitch();
         return Plan(repeats, Question.PitchFor(repeats), leftOver: 0);

@@ -71,8 +71,13 @@ public sealed class RailBorders : IReadOnlyList<RailBorder>
         return _fitting.PitchBetween(nominal * (1 - SharedLimit), nominal * (1 + SharedLimit));
     }
 
-    private double FindSharedPitch() =>
-        SharedPitch.Find([
-            .. _places.Select(place => new FitSolver(place.Rail, _band, FittingOfEach()).Question),
-        ]);
+    private double FindSharedPitch()
+    {
+        FitSolver[] solvers =
+        [
+            .. _places.Select(place => new FitSolver(place.Rail, _band, FittingOfEach())),
+        ];
+        return solvers[0].GridPitch
+            ?? SharedPitch.Find([.. solvers.Select(solver => solver.Question)]);
+    }
 }

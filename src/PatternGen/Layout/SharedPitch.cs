@@ -15,16 +15,16 @@ internal static class SharedPitch
         var candidates = questions
             .DistinctBy(question => question.Length)
             .SelectMany(FullPitches)
-            .Select(pitch => (Pitch: pitch, Rest: WorstRest(questions, pitch)))
-            .Where(candidate => candidate.Rest is not null)
+            .Select(pitch => (Pitch: pitch, LeftOver: WorstLeftOver(questions, pitch)))
+            .Where(candidate => candidate.LeftOver is not null)
             .ToArray();
         if (candidates.Length == 0)
             throw NonePossible(questions);
-        var least = candidates.Min(candidate => candidate.Rest)!.Value;
+        var least = candidates.Min(candidate => candidate.LeftOver)!.Value;
         var nominal = questions[0].Nominal;
         var rounding = Tolerance.ForExtent(questions.Max(question => question.Length)).Merge;
         return candidates
-            .Where(candidate => candidate.Rest <= least + rounding)
+            .Where(candidate => candidate.LeftOver <= least + rounding)
             .MinBy(candidate => Math.Abs(candidate.Pitch - nominal))
             .Pitch;
     }
@@ -37,7 +37,7 @@ internal static class SharedPitch
             yield return question.PitchFor(count);
     }
 
-    private static double? WorstRest(IReadOnlyList<PitchQuestion> questions, double pitch)
+    private static double? WorstLeftOver(IReadOnlyList<PitchQuestion> questions, double pitch)
     {
         double worst = 0;
         foreach (var question in questions)
