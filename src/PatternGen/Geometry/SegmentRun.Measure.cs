@@ -34,7 +34,7 @@ public abstract partial class SegmentRun
     /// <exception cref="ArgumentOutOfRangeException">The length is not finite.</exception>
     public Point PointAt(double length)
     {
-        var (index, within) = Locate(length);
+        var (index, within) = Seek(length);
         return At(index).PointAt(within);
     }
 
@@ -44,7 +44,7 @@ public abstract partial class SegmentRun
     /// <exception cref="InvalidOperationException">The whole run is a single point.</exception>
     public Vector TangentAt(double length)
     {
-        var (index, within) = Locate(length);
+        var (index, within) = Seek(length);
         return At(index).TangentAt(within);
     }
 
@@ -57,7 +57,7 @@ public abstract partial class SegmentRun
     /// <summary>Returns the signed curvature in 1/mm: 1 / radius, positive where the run turns left, 0 on lines.</summary>
     /// <param name="length">As for <see cref="PointAt"/>; at a corner the segment that starts there counts.</param>
     /// <exception cref="ArgumentOutOfRangeException">The length is not finite.</exception>
-    public double CurvatureAt(double length) => At(Locate(length).Index).Curvature;
+    public double CurvatureAt(double length) => At(Seek(length).Index).Curvature;
 
     /// <summary>Returns the point of the run nearest to a given one, with its place along the run.</summary>
     /// <returns>Of several equally near points, the first along the run.</returns>
@@ -83,7 +83,7 @@ public abstract partial class SegmentRun
     internal double StartOf(int index) => Starts[index];
 
     /// <summary>The segment that holds a place along the run, and how far along it that place lies.</summary>
-    internal (int Index, double Within) Locate(double length)
+    internal (int Index, double Within) Seek(double length)
     {
         Guard.Finite(length);
         var total = Length;
