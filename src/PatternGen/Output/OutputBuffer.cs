@@ -30,6 +30,10 @@ internal sealed class OutputBuffer(Stream stream, CancellationToken cancellation
     internal void Write(double value, int decimals) =>
         _count += FixedPoint.Write(Room(), value, decimals);
 
+    /// <summary>Writes a number given in units of the last decimal.</summary>
+    internal void WriteScaled(long scaled, int decimals) =>
+        _count += FixedPoint.WriteScaled(Room(), scaled, decimals);
+
     /// <summary>Writes an integer.</summary>
     internal void Write(long value) => _count += FixedPoint.WriteScaled(Room(), value, 0);
 
