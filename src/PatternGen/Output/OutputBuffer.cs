@@ -3,8 +3,14 @@ using System.Buffers;
 namespace PatternGen;
 
 /// <summary>Collects bytes in a pooled buffer and passes them on to a stream; nothing is allocated per write.</summary>
-internal sealed class OutputBuffer(Stream stream, CancellationToken cancellation = default)
-    : IDisposable
+/// <param name="stream">Where the bytes go; only written to, forwards, and left open.</param>
+/// <param name="asynchronous">Whether to use the stream's asynchronous writing, which some streams insist on.</param>
+/// <param name="cancellation">Asks to stop.</param>
+internal sealed class OutputBuffer(
+    Stream stream,
+    bool asynchronous = false,
+    CancellationToken cancellation = default
+) : IDisposable
 {
     private const int Size = 1 << 16;
 
@@ -28,30 +34,51 @@ internal sealed class OutputBuffer(Stream stream, CancellationToken cancellation
 
     /// <summary>Writes a number in fixed point with at most the given decimals.</summary>
     internal void Write(double value, int decimals) =>
-        _count += FixedPoint.Write(Room(), value, decimals);
+        _count += FixedPoint.Write(Room(FixedPoint.MaxLength), value, decimals);
+
+    /// <summary>Writes a number that <see cref="FixedPoint.Scale"/> has rounded.</summary>
+    internal void WriteScaled(long scaled, int decimals) =>
+        _count += FixedPoint.WriteScaled(Room(FixedPoint.MaxLength), scaled, decimals);
+
+    /// <summary>Writes a number given in units of the last decimal.</summary>
+    internal void WriteScaled(long scaled, int decimals) =>
+        _count += FixedPoint.WriteScaled(Room(), scaled, decimals);
 
     /// <summary>Writes an integer.</summary>
-    internal void Write(long value) => _count += FixedPoint.WriteScaled(Room(), value, 0);
+    internal void Write(long value) => WriteScaled(value, 0);
+
+    /// <summary>
+    /// Returns the free part of the buffer, for those who write many short things at once; follow it by
+    /// <see cref="Advance"/>.
+    /// </summary>
+    /// <param name="length">Bytes needed at least, far fewer than the buffer holds.</param>
+    internal Span<byte> Room(int length)
+    {
+        if (_bytes.Length - _count < length)
+            Flush();
+        return _bytes.AsSpan(_count);
+    }
+
+    /// <summary>Says how many bytes were written to the <see cref="Room"/>.</summary>
+    internal void Advance(int length) => _count += length;
 
     /// <summary>Passes on what is left.</summary>
     /// <exception cref="OperationCanceledException">The caller asked to stop.</exception>
     internal void Flush()
     {
         cancellation.ThrowIfCancellationRequested();
-        stream.Write(_bytes, 0, _count);
+        var bytes = _bytes.AsMemory(0, _count);
         _count = 0;
+        if (asynchronous)
+            stream.WriteAsync(bytes, cancellation).AsTask().GetAwaiter().GetResult();
+        else
+            stream.Write(bytes.Span);
     }
 
     public void Dispose()
     {
         ArrayPool<byte>.Shared.Return(_bytes);
         _bytes = [];
-    }
-
-    private Span<byte> Room()
-    {
-        if (_bytes.Length - _count < FixedPoint.MaxLength)
-            Flush();
-        return _bytes.AsSpan(_count);
+        _count = 0;
     }
 }

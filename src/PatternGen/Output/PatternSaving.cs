@@ -73,7 +73,7 @@ public static class PatternSaving
         CancellationToken cancellation
     )
     {
-        using var output = new OutputBuffer(stream, cancellation);
+        using var output = new OutputBuffer(stream, cancellation: cancellation);
         if (format == FileFormat.Dxf)
             DxfWriter.Write(pattern, output, options ?? SaveOptions.Default);
         else

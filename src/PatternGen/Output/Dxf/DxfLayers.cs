@@ -1,0 +1,39 @@
+using System.Text;
+
+namespace PatternGen;
+
+/// <summary>The layers of a DXF: a name, a colour number and a place in the order of work for each purpose.</summary>
+internal static class DxfLayers
+{
+    /// <summary>In the order in which a machine should work: marking before cutting, inside before outside.</summary>
+    internal static IReadOnlyList<Layer> InOrder { get; } =
+    [Layer.Note, Layer.Labels, Layer.LayoutLines, Layer.LineCuts, Layer.Chips, Layer.Stock];
+
+    /// <summary>Upper-case ASCII of at most 31 characters, which release 12 asks for.</summary>
+    internal static string NameOf(Layer layer) =>
+        layer switch
+        {
+            Layer.Stock => "STOCK",
+            Layer.LayoutLines => "LAYOUT_LINES",
+            Layer.LineCuts => "LINE_CUTS",
+            Layer.Chips => "CHIPS",
+            Layer.Labels => "LABELS",
+            _ => "NOTE",
+        };
+
+    /// <summary>Colour number, 1 to 255; entities take it from their layer.</summary>
+    internal static int ColourOf(Layer layer) =>
+        layer switch
+        {
+            Layer.Stock => 7,
+            Layer.LayoutLines => 150,
+            Layer.LineCuts => 40,
+            Layer.Chips => 22,
+            Layer.Labels => 94,
+            _ => 8,
+        };
+
+    /// <summary>Returns bytes made of each layer's name, to be found by the layer's number.</summary>
+    internal static byte[][] Bytes(Func<string, string> text) =>
+        [.. Enum.GetValues<Layer>().Select(layer => Encoding.ASCII.GetBytes(text(NameOf(layer))))];
+}

@@ -1,0 +1,46 @@
+using PatternGen.Geometry;
+
+namespace PatternGen;
+
+/// <summary>Writes a pattern as DXF: centre lines in millimetres, a layer for each purpose.</summary>
+internal static class DxfWriter
+{
+    internal static void Write(Pattern pattern, OutputBuffer output, SaveOptions options)
+    {
+        var content = new DxfContent(pattern, options);
+        IDxfFile file =
+            options.DxfVersion == DxfVersion.R12
+                ? new R12File(output, options.Decimals)
+                : new R2000File(output, options.Decimals);
+        var shapes = new DxfShapes(file, options.Decimals);
+        file.Begin(content.Extents, content.EntityCount);
+        foreach (var layer in DxfLayers.InOrder)
+            Draw(layer);
+        file.End();
+
+        void Draw(Layer layer)
+        {
+            foreach (var chain in content.LinesOn(layer))
+                shapes.Run(layer, chain);
+            if (layer == Layer.Chips && content.ClosedChipCount > 0)
+                pattern.Root.Draw(new ChipSink(shapes));
+            if (layer == Layer.Stock)
+                foreach (var outline in content.Stock)
+                    shapes.Ring(layer, outline.Span);
+        }
+    }
+
+    /// <summary>Draws the chips, as they come out of the tree.</summary>
+    private sealed class ChipSink(DxfShapes shapes) : IPatternSink
+    {
+        void IPatternSink.Chip(in PlacedChip chip) => shapes.Ring(Layer.Chips, chip.Outline);
+
+        void IPatternSink.LineCut(ReadOnlySpan<Vertex> path, double width) { }
+
+        void IPatternSink.LayoutLine(ReadOnlySpan<Vertex> path) { }
+
+        void IPatternSink.Stock(ReadOnlySpan<Vertex> outline) { }
+
+        void IPatternSink.Label(Label label) { }
+    }
+}

@@ -1,0 +1,47 @@
+using PatternGen.Geometry;
+
+namespace PatternGen;
+
+/// <summary>The sides of a pattern's chips: which are shared, and each of them once.</summary>
+internal static class ChipSides
+{
+    /// <summary>Decimals that count where nothing is written.</summary>
+    private const int Decimals = 6;
+
+    /// <summary>
+    /// Millimetres of side that neighbouring chips have in common: by how much the sides drawn once are shorter than
+    /// all outlines together.
+    /// </summary>
+    internal static double SharedLength(Pattern pattern) =>
+        Collect(pattern, Decimals).Pieces().SharedLength;
+
+    /// <summary>
+    /// Every side of every chip once, joined into runs as long as they go. A run that ends where it starts is closed.
+    /// </summary>
+    /// <param name="pattern">The pattern.</param>
+    /// <param name="decimals">Decimals that are written; points that round alike are one point.</param>
+    internal static IReadOnlyList<Chain> Chains(Pattern pattern, int decimals) =>
+        SideRuns.Of(Collect(pattern, decimals).Pieces());
+
+    private static SideSet Collect(Pattern pattern, int decimals)
+    {
+        var sink = new Sink(decimals);
+        pattern.Root.Draw(sink);
+        return sink.Sides;
+    }
+
+    private sealed class Sink(int decimals) : IPatternSink
+    {
+        internal SideSet Sides { get; } = new(decimals);
+
+        void IPatternSink.Chip(in PlacedChip chip) => Sides.Add(chip.Outline, closed: true);
+
+        void IPatternSink.LineCut(ReadOnlySpan<Vertex> path, double width) { }
+
+        void IPatternSink.LayoutLine(ReadOnlySpan<Vertex> path) { }
+
+        void IPatternSink.Stock(ReadOnlySpan<Vertex> outline) { }
+
+        void IPatternSink.Label(Label label) { }
+    }
+}
