@@ -11,7 +11,10 @@ internal static class AllCommand
     internal static Command Make()
     {
         var output = Outputs.Option(Path.Combine("gallery", "out"));
-        var command = new Command(Name, "Makes everything, with an index.html to look at it.") { output };
+        var command = new Command(Name, "Makes everything, with an index.html to look at it.")
+        {
+            output,
+        };
         command.SetAction(
             async (parsed, cancellation) =>
             {

@@ -9,7 +9,13 @@ internal static class BandsCommand
     internal static Command Make()
     {
         var output = Outputs.Option("bands");
-        var command = new Command("bands", "Draws the sample bands, each by itself and all on one sheet.") { output };
+        var command = new Command(
+            "bands",
+            "Draws the sample bands, each by itself and all on one sheet."
+        )
+        {
+            output,
+        };
         command.SetAction(
             async (parsed, cancellation) =>
             {

@@ -9,10 +9,10 @@ internal static class CommandLine
         Makes chip-carving patterns for measured wood: SVG, DXF and pictures.
 
         Examples:
-          patterngen                                   everything, into gallery/out
-          patterngen rail --length 742.5 --width 36 --out my-rail
-          patterngen rail --length "29 3/16 in" --width "1 1/2 in" --rules 2,4,4,2 --margin 6 --out my-rail
-          patterngen bands --out my-bands
+          dotnet run --project gallery                 everything, into gallery/out
+          dotnet run --project gallery -- rail --length 742.5 --width 36 --out my-rail
+          dotnet run --project gallery -- rail --length "29 3/16 in" --width "1 1/2 in" --rules 2,4,4,2 --margin 6 --out my-rail
+          dotnet run --project gallery -- bands --out my-bands
 
         Lengths are millimetres unless they carry a unit. Exit codes: 0 done, 1 impossible or
         not written, 2 wrong command line, 130 stopped.
@@ -20,14 +20,19 @@ internal static class CommandLine
 
     internal static async Task<int> RunAsync(string[] args)
     {
-        var root = new RootCommand(Description) { RailCommand.Make(), BandsCommand.Make(), AllCommand.Make() };
+        var root = new RootCommand(Description)
+        {
+            RailCommand.Make(),
+            BandsCommand.Make(),
+            AllCommand.Make(),
+        };
         // No argument means everything.
         var parsed = root.Parse(args.Length == 0 ? [AllCommand.Name] : args);
         if (parsed.Errors.Count > 0)
         {
             foreach (var error in parsed.Errors)
-                Console.Error.WriteLine($"patterngen: {error.Message}");
-            Console.Error.WriteLine("patterngen: '--help' lists commands, options and examples.");
+                Console.Error.WriteLine($"gallery: {error.Message}");
+            Console.Error.WriteLine("gallery: '--help' lists commands, options and examples.");
             return ExitCode.Usage;
         }
         try
@@ -36,17 +41,18 @@ internal static class CommandLine
         }
         catch (OperationCanceledException)
         {
-            Console.Error.WriteLine("patterngen: stopped; no file was left half-written.");
+            Console.Error.WriteLine("gallery: stopped; no file was left half-written.");
             return ExitCode.Cancelled;
         }
-        catch (Exception error) when (error is PatternException or IOException or UnauthorizedAccessException)
+        catch (Exception error)
+            when (error is PatternException or IOException or UnauthorizedAccessException)
         {
-            Console.Error.WriteLine($"patterngen: {error.Message}");
+            Console.Error.WriteLine($"gallery: {error.Message}");
             return ExitCode.Failed;
         }
         catch (ArgumentException error)
         {
-            Console.Error.WriteLine($"patterngen: {FirstLine(error.Message)}");
+            Console.Error.WriteLine($"gallery: {FirstLine(error.Message)}");
             return ExitCode.Usage;
         }
     }

@@ -24,7 +24,11 @@ internal static class Lengths
             CustomParser = result => Parse(result, result.Tokens[0].Value),
         };
 
-    internal static Option<double[]> ListOption(string name, string description, double[] standard) =>
+    internal static Option<double[]> ListOption(
+        string name,
+        string description,
+        double[] standard
+    ) =>
         new(name)
         {
             Description = description,

@@ -8,15 +8,35 @@ internal static class RailCommand
 {
     internal static Command Make()
     {
-        var length = Lengths.Option("--length", "Length that is seen, between the shoulders", required: true);
+        var length = Lengths.Option(
+            "--length",
+            "Length that is seen, between the shoulders",
+            required: true
+        );
         var width = Lengths.Option("--width", "Width of the rail", required: true);
-        var rules = Lengths.ListOption("--rules", "Distances between the ruled lines, from below", [2, 4, 4, 2]);
-        var fromEdge = Lengths.OptionalOption("--from-edge", "Lower edge to lowest rule; centred if left out");
+        var rules = Lengths.ListOption(
+            "--rules",
+            "Distances between the ruled lines, from below",
+            [2, 4, 4, 2]
+        );
+        var fromEdge = Lengths.OptionalOption(
+            "--from-edge",
+            "Lower edge to lowest rule; centred if left out"
+        );
         var margin = Lengths.Option("--margin", "Uncarved at each end; 0 if left out");
-        var pitch = Lengths.OptionalOption("--pitch", "Length of a repeat to aim at; twice the tallest row if left out");
-        var name = new Option<string?>("--name") { Description = "What the piece is called on the print" };
+        var pitch = Lengths.OptionalOption(
+            "--pitch",
+            "Length of a repeat to aim at; twice the tallest row if left out"
+        );
+        var name = new Option<string?>("--name")
+        {
+            Description = "What the piece is called on the print",
+        };
         var output = Outputs.Option("rail");
-        var command = new Command("rail", "Fits a band of triangles to a measured rail: rail.svg, rail-print.svg, rail.dxf, rail-lines.dxf, rail.png.")
+        var command = new Command(
+            "rail",
+            "Fits a band of triangles to a measured rail: rail.svg, rail-print.svg, rail.dxf, rail-lines.dxf, rail.png."
+        )
         {
             length,
             width,

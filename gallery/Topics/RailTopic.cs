@@ -17,10 +17,13 @@ internal sealed class RailTopic(RailBorder border, string folder) : ITopic
     public IReadOnlyList<Work> Works =>
         [
             new("rail.svg", (path, stop) => border.SaveAsync(path, cancellationToken: stop)),
-            new("rail-print.svg", (path, stop) => border.SaveAsync(path, For.Paper, cancellationToken: stop)),
+            new(
+                "rail-print.svg",
+                (path, stop) => border.SaveAsync(path, For.Paper, cancellationToken: stop)
+            ),
             new("rail.dxf", (path, stop) => border.SaveAsync(path, cancellationToken: stop)),
             new("rail-lines.dxf", (path, stop) => border.SaveAsync(path, EachSideOnce, stop)),
-            Works.Picture("rail.svg", "rail.png"),
+            Work.Picture("rail.png", folder, of: "rail.svg"),
         ];
 
     public IReadOnlyList<Exhibit> Exhibits =>
@@ -32,5 +35,6 @@ internal sealed class RailTopic(RailBorder border, string folder) : ITopic
             ),
         ];
 
-    private static SaveOptions EachSideOnce => SaveOptions.Default.WithSharedSides(SharedSides.Once);
+    private static SaveOptions EachSideOnce =>
+        SaveOptions.Default.WithSharedSides(SharedSides.Once);
 }
