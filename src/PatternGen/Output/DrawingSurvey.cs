@@ -6,23 +6,19 @@ namespace PatternGen;
 internal sealed class DrawingSurvey : SelectiveSink
 {
     private double _widestCut;
-    private Extents _reach;
+    private Extents? _labels;
 
-    private DrawingSurvey(Extents centreLines) => _reach = centreLines;
-
-    /// <summary>Returns the extents of all that is seen, without the width of outlines.</summary>
-    /// <param name="pattern">Something that is drawn, not empty.</param>
-    internal static Extents Of(Pattern pattern)
+    /// <summary>Returns the extents of the chosen layers and of all labels as they are seen; null if there is nothing.</summary>
+    internal static Extents? Of(Pattern pattern, LayerSet layers)
     {
-        var survey = new DrawingSurvey(pattern.Extents ?? default);
+        var survey = new DrawingSurvey();
         pattern.Root.Draw(survey, LayerSet.LineCuts | LayerSet.Labels);
-        return pattern.Bounds(LayerSet.LineCuts) is { } cuts
-            ? survey._reach.Including(cuts.Grown(survey._widestCut / 2))
-            : survey._reach;
+        var cuts = pattern.Bounds(layers & LayerSet.LineCuts)?.Grown(survey._widestCut / 2);
+        return PatternNode.Union(PatternNode.Union(pattern.Bounds(layers), cuts), survey._labels);
     }
 
     public override void LineCut(ReadOnlySpan<Vertex> path, double width) =>
         _widestCut = Math.Max(_widestCut, width);
 
-    public override void Label(Label label) => _reach = _reach.Including(label.Box());
+    public override void Label(Label label) => _labels = PatternNode.Union(_labels, label.Box());
 }

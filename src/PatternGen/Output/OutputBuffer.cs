@@ -40,10 +40,6 @@ internal sealed class OutputBuffer(
     internal void WriteScaled(long scaled, int decimals) =>
         _count += FixedPoint.WriteScaled(Room(FixedPoint.MaxLength), scaled, decimals);
 
-    /// <summary>Writes a number given in units of the last decimal.</summary>
-    internal void WriteScaled(long scaled, int decimals) =>
-        _count += FixedPoint.WriteScaled(Room(), scaled, decimals);
-
     /// <summary>Writes an integer.</summary>
     internal void Write(long value) => WriteScaled(value, 0);
 

@@ -43,7 +43,8 @@ internal abstract class PatternNode
     /// </summary>
     internal abstract Extents? Bounds(Transform transform, LayerSet layers);
 
-    protected static Extents? Union(Extents? a, Extents? b) =>
+    /// <summary>Extents that hold both, where nothing has no extents.</summary>
+    internal static Extents? Union(Extents? a, Extents? b) =>
         a is { } first && b is { } second ? first.Including(second) : a ?? b;
 }
 

@@ -26,7 +26,7 @@ internal static class SvgWriter
 
     private static ISvgDrawing Drawing(Pattern pattern, For purpose, SaveOptions options)
     {
-        var reach = DrawingSurvey.Of(pattern);
+        var reach = DrawingSurvey.Of(pattern, LayerSet.Drawn) ?? default;
         return purpose switch
         {
             For.Paper => new PaperDrawing(pattern, reach, options.Wording),
