@@ -17,8 +17,8 @@ internal sealed class BandsTopic(string folder) : ITopic
 
     public IReadOnlyList<Work> Works =>
         [
-            new("bands.svg", (path, stop) => Sheet().SaveAsync(path, cancellationToken: stop)),
-            new("bands.dxf", (path, stop) => Sheet().SaveAsync(path, cancellationToken: stop)),
+            new("bands.svg", (path, stop) => Sheet().SaveAsync(path, cancellation: stop)),
+            new("bands.dxf", (path, stop) => Sheet().SaveAsync(path, cancellation: stop)),
             Work.Picture("bands.png", folder, of: "bands.svg"),
             .. BandSampler.All.SelectMany(Files),
         ];
@@ -36,14 +36,8 @@ internal sealed class BandsTopic(string folder) : ITopic
     private IEnumerable<Work> Files(NamedBand sample)
     {
         var (name, strip) = (FileName(sample), Strip(sample));
-        yield return new(
-            $"{name}.svg",
-            (path, stop) => strip.SaveAsync(path, cancellationToken: stop)
-        );
-        yield return new(
-            $"{name}.dxf",
-            (path, stop) => strip.SaveAsync(path, cancellationToken: stop)
-        );
+        yield return new($"{name}.svg", (path, stop) => strip.SaveAsync(path, cancellation: stop));
+        yield return new($"{name}.dxf", (path, stop) => strip.SaveAsync(path, cancellation: stop));
         yield return Work.Picture($"{name}.png", folder, of: $"{name}.svg");
     }
 

@@ -16,12 +16,12 @@ internal sealed class RailTopic(RailBorder border, string folder) : ITopic
 
     public IReadOnlyList<Work> Works =>
         [
-            new("rail.svg", (path, stop) => border.SaveAsync(path, cancellationToken: stop)),
+            new("rail.svg", (path, stop) => border.SaveAsync(path, cancellation: stop)),
             new(
                 "rail-print.svg",
-                (path, stop) => border.SaveAsync(path, For.Paper, cancellationToken: stop)
+                (path, stop) => border.SaveAsync(path, For.Paper, cancellation: stop)
             ),
-            new("rail.dxf", (path, stop) => border.SaveAsync(path, cancellationToken: stop)),
+            new("rail.dxf", (path, stop) => border.SaveAsync(path, cancellation: stop)),
             new("rail-lines.dxf", (path, stop) => border.SaveAsync(path, EachSideOnce, stop)),
             Work.Picture("rail.png", folder, of: "rail.svg"),
         ];
