@@ -27,15 +27,37 @@ internal sealed class OutputBuffer(Stream stream, CancellationToken cancellation
     }
 
     /// <summary>Writes a number in fixed point with at most the given decimals.</summary>
-    internal void Write(double value, int decimals) =>
-        _count += FixedPoint.Write(Room(), value, decimals);
+    internal void Write(double value, int decimals)
+    {
+        // Not in one expression with the count: the room may first have to be made by flushing.
+        var room = Room(FixedPoint.MaxLength);
+        Advance(FixedPoint.Write(room, value, decimals));
+    }
 
-    /// <summary>Writes a number given in units of the last decimal.</summary>
-    internal void WriteScaled(long scaled, int decimals) =>
-        _count += FixedPoint.WriteScaled(Room(), scaled, decimals);
+    /// <summary>Writes a number that <see cref="FixedPoint.Scale"/> has rounded.</summary>
+    internal void WriteScaled(long scaled, int decimals)
+    {
+        var room = Room(FixedPoint.MaxLength);
+        Advance(FixedPoint.WriteScaled(room, scaled, decimals));
+    }
 
     /// <summary>Writes an integer.</summary>
-    internal void Write(long value) => _count += FixedPoint.WriteScaled(Room(), value, 0);
+    internal void Write(long value) => WriteScaled(value, 0);
+
+    /// <summary>
+    /// Returns the free part of the buffer, for those who write many short things at once; follow it by
+    /// <see cref="Advance"/>.
+    /// </summary>
+    /// <param name="length">Bytes needed at least, far fewer than the buffer holds.</param>
+    internal Span<byte> Room(int length)
+    {
+        if (_bytes.Length - _count < length)
+            Flush();
+        return _bytes.AsSpan(_count);
+    }
+
+    /// <summary>Says how many bytes were written to the <see cref="Room"/>.</summary>
+    internal void Advance(int length) => _count += length;
 
     /// <summary>Passes on what is left.</summary>
     /// <exception cref="OperationCanceledException">The caller asked to stop.</exception>
@@ -50,12 +72,5 @@ internal sealed class OutputBuffer(Stream stream, CancellationToken cancellation
     {
         ArrayPool<byte>.Shared.Return(_bytes);
         _bytes = [];
-    }
-
-    private Span<byte> Room()
-    {
-        if (_bytes.Length - _count < FixedPoint.MaxLength)
-            Flush();
-        return _bytes.AsSpan(_count);
     }
 }

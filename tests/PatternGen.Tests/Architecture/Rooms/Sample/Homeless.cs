@@ -1,0 +1,4 @@
+namespace PatternGen.Tests.Architecture.Rooms.Sample;
+
+/// <summary>Lies beside the rooms.</summary>
+internal static class Homeless;
