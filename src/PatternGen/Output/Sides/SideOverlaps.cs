@@ -78,7 +78,9 @@ internal sealed class SideOverlaps
     {
         var arc = SegmentOf(side);
         var centre = arc.Centre - _points[0];
-        return _circles.Find(centre.X / CircleCell, centre.Y / CircleCell, arc.Radius / CircleCell);
+        return _circles
+            .Find(centre.X / CircleCell, centre.Y / CircleCell, arc.Radius / CircleCell)
+            .Number;
     }
 
     private IReadOnlyList<Side> CutLine(Side[] sides)
