@@ -5,48 +5,31 @@ namespace PatternGen.Geometry;
 /// Each corner carries the bulge of the segment that starts there; the bulge of the last one has no segment and is 0.
 /// Arcs of more than a half circle are split when stored. Immutable and safe to share between threads.
 /// </remarks>
-public sealed partial class Chain
+public sealed partial class Chain : SegmentRun
 {
-    private readonly Vertex[] _vertices;
-
     /// <summary>Creates a chain from its corners, in order.</summary>
     /// <exception cref="ArgumentException">There are fewer than two corners.</exception>
     public Chain(params IEnumerable<Vertex> vertices)
+        : this(VertexRun.Stored(Guard.NotNull(vertices), closed: false))
     {
-        Guard.NotNull(vertices);
-        _vertices = VertexRun.Stored(vertices, closed: false);
-        if (_vertices.Length < 2)
+        if (Span.Length < 2)
             throw new ArgumentException(
-                $"A chain needs at least two corners, but has {_vertices.Length}.",
+                $"A chain needs at least two corners, but has {Span.Length}.",
                 nameof(vertices)
             );
     }
 
-    private Chain(Vertex[] vertices) => _vertices = vertices;
+    internal Chain(VertexRun stored)
+        : base(stored) { }
 
-    /// <summary>The corners, each with the bulge of the segment that starts there; the last one's is 0.</summary>
-    public IReadOnlyList<Vertex> Vertices => _vertices;
-
-    /// <summary>The segments, in order.</summary>
-    public IEnumerable<Segment> Segments
-    {
-        get
-        {
-            for (var i = 0; i < Count; i++)
-                yield return SegmentAt(i);
-        }
-    }
-
-    /// <summary>Number of segments, one less than corners.</summary>
-    public int Count => _vertices.Length - 1;
+    /// <inheritdoc/>
+    public override bool IsClosed => false;
 
     /// <summary>Where the chain starts.</summary>
-    public Point Start => _vertices[0].Point;
+    public Point Start => Span[0].Point;
 
     /// <summary>Where the chain ends.</summary>
-    public Point End => _vertices[^1].Point;
-
-    internal ReadOnlySpan<Vertex> Span => _vertices;
+    public Point End => Span[^1].Point;
 
     /// <summary>Returns the straight line between two points.</summary>
     public static Chain Line(Point start, Point end) => new([new Vertex(start), new Vertex(end)]);
@@ -70,30 +53,19 @@ public sealed partial class Chain
         ]);
     }
 
-    /// <summary>Returns the segment at a place in the run.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">There is no such segment.</exception>
-    public Segment SegmentAt(int index)
-    {
-        Guard.Within(index, 0, Count - 1);
-        return new(_vertices[index].Point, _vertices[index + 1].Point, _vertices[index].Bulge);
-    }
-
     /// <summary>Returns the same run walked the other way.</summary>
     public Chain Reversed()
     {
-        var reversed = new Vertex[_vertices.Length];
+        var vertices = Span;
+        var reversed = new Vertex[vertices.Length];
         for (var i = 0; i < reversed.Length; i++)
         {
             var corner = reversed.Length - 1 - i;
-            reversed[i] = new(
-                _vertices[corner].Point,
-                corner > 0 ? -_vertices[corner - 1].Bulge : 0
-            );
+            reversed[i] = new(vertices[corner].Point, corner > 0 ? -vertices[corner - 1].Bulge : 0);
         }
-        return new(reversed);
+        return new(VertexRun.Trusted(reversed));
     }
 
     /// <summary>Returns the chain moved, turned, mirrored or scaled.</summary>
-    public Chain Transformed(Transform transform) =>
-        new(VertexRun.Transformed(_vertices, transform));
+    public Chain Transformed(Transform transform) => new(VertexRun.Transformed(Span, transform));
 }

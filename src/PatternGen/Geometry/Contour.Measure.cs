@@ -2,16 +2,13 @@ namespace PatternGen.Geometry;
 
 public sealed partial class Contour
 {
-    /// <summary>Length all round, in mm.</summary>
-    public double Length => Segments.Sum(segment => segment.Length);
-
     /// <summary>Area in mm², exact, positive when counter-clockwise.</summary>
     /// <remarks>Shoelace formula about the first corner, plus the circular segment of each arc.</remarks>
     public double SignedArea
     {
         get
         {
-            var origin = _vertices[0].Point;
+            var origin = Span[0].Point;
             double twice = 0;
             double bulges = 0;
             foreach (var segment in Segments)
@@ -29,25 +26,13 @@ public sealed partial class Contour
     /// <summary>Whether the ring runs counter-clockwise.</summary>
     public bool IsCounterClockwise => SignedArea > 0;
 
-    /// <summary>The smallest upright rectangle that holds the ring, arcs included.</summary>
-    public Extents Extents
-    {
-        get
-        {
-            var extents = Extents.Of(_vertices[0].Point);
-            foreach (var segment in Segments)
-                extents = extents.Including(segment.Extents);
-            return extents;
-        }
-    }
-
     /// <summary>Centre of gravity of the area, exact.</summary>
     /// <exception cref="InvalidOperationException">The ring encloses no area.</exception>
     public Point Centroid
     {
         get
         {
-            var origin = _vertices[0].Point;
+            var origin = Span[0].Point;
             double area = 0;
             var moment = Vector.Zero;
             foreach (var segment in Segments)

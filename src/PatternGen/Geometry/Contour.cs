@@ -6,44 +6,43 @@ namespace PatternGen.Geometry;
 /// Arcs of more than a half circle are split when stored. A contour may be wrong (crossing itself, with a doubled
 /// corner): Validate says how and where. Immutable and safe to share between threads.
 /// </remarks>
-public sealed partial class Contour
+public sealed partial class Contour : SegmentRun
 {
-    private readonly Vertex[] _vertices;
-
     /// <summary>Creates a contour from its corners, in order.</summary>
     /// <param name="vertices">At least two corners; the first one is not repeated at the end. Two corners need an arc to hold any area.</param>
     /// <exception cref="ArgumentException">There are fewer than two corners.</exception>
     public Contour(params IEnumerable<Vertex> vertices)
+        : this(VertexRun.Stored(Guard.NotNull(vertices), closed: true))
     {
-        Guard.NotNull(vertices);
-        _vertices = VertexRun.Stored(vertices, closed: true);
-        if (_vertices.Length < 2)
+        if (Count < 2)
             throw new ArgumentException(
-                $"A contour needs at least two corners, but has {_vertices.Length}.",
+                $"A contour needs at least two corners, but has {Count}.",
                 nameof(vertices)
             );
     }
 
-    /// <summary>Takes over corners that are known to be finite and of at most a half circle each.</summary>
-    private Contour(Vertex[] vertices) => _vertices = vertices;
+    internal Contour(VertexRun stored)
+        : base(stored) { }
 
-    /// <summary>The corners, each with the bulge of the segment that starts there.</summary>
-    public IReadOnlyList<Vertex> Vertices => _vertices;
+    /// <inheritdoc/>
+    public override bool IsClosed => true;
 
-    /// <summary>The segments, in order; the last one ends where the first one starts.</summary>
-    public IEnumerable<Segment> Segments
+    /// <summary>Returns the contour of the given segments, each starting where the one before ends, and the first where the last ends.</summary>
+    /// <exception cref="ArgumentException">There are fewer than two segments, or one does not start where the one before ends.</exception>
+    public static Contour Of(params IEnumerable<Segment> segments)
     {
-        get
+        var ring = Guard.NotNull(segments).ToArray();
+        for (var i = 0; i < ring.Length; i++)
         {
-            for (var i = 0; i < _vertices.Length; i++)
-                yield return SegmentAt(i);
+            var before = ring[(i + ring.Length - 1) % ring.Length];
+            if (ring[i].Start != before.End)
+                throw new ArgumentException(
+                    $"Segment {i} starts at {ring[i].Start}, but the one before ends at {before.End}.",
+                    nameof(segments)
+                );
         }
+        return new(ring.Select(segment => new Vertex(segment.Start, segment.Bulge)));
     }
-
-    /// <summary>Number of corners, and of segments.</summary>
-    public int Count => _vertices.Length;
-
-    internal ReadOnlySpan<Vertex> Span => _vertices;
 
     /// <summary>Returns the straight-sided contour with the given corners.</summary>
     /// <exception cref="ArgumentException">There are fewer than three corners.</exception>
@@ -72,42 +71,32 @@ public sealed partial class Contour
         return Polygon(new(left, low), new(right, low), new(right, high), new(left, high));
     }
 
-    /// <summary>Returns the segment that starts at a corner.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">There is no such corner.</exception>
-    public Segment SegmentAt(int index)
-    {
-        Guard.Within(index, 0, _vertices.Length - 1);
-        var vertex = _vertices[index];
-        var next = index + 1 < _vertices.Length ? index + 1 : 0;
-        return new(vertex.Point, _vertices[next].Point, vertex.Bulge);
-    }
-
     /// <summary>Returns the same ring walked the other way, from the same first corner.</summary>
     public Contour Reversed()
     {
-        var reversed = new Vertex[_vertices.Length];
+        var vertices = Span;
+        var reversed = new Vertex[vertices.Length];
         for (var i = 0; i < reversed.Length; i++)
         {
             // The segment that starts at this corner going back is the one that ended there.
             var corner = (reversed.Length - i) % reversed.Length;
             var arriving = (corner + reversed.Length - 1) % reversed.Length;
-            reversed[i] = new(_vertices[corner].Point, -_vertices[arriving].Bulge);
+            reversed[i] = new(vertices[corner].Point, -vertices[arriving].Bulge);
         }
-        return new(reversed);
+        return new(VertexRun.Trusted(reversed));
     }
 
     /// <summary>Returns the same ring begun at another corner.</summary>
     /// <exception cref="ArgumentOutOfRangeException">There is no such corner.</exception>
     public Contour StartingAt(int index)
     {
-        Guard.Within(index, 0, _vertices.Length - 1);
-        return new([.. _vertices[index..], .. _vertices[..index]]);
+        Guard.Within(index, 0, Count - 1);
+        return new(VertexRun.Trusted([.. Span[index..], .. Span[..index]]));
     }
 
     /// <summary>Returns this contour, reversed if it is clockwise.</summary>
     public Contour CounterClockwise() => SignedArea >= 0 ? this : Reversed();
 
     /// <summary>Returns the contour moved, turned, mirrored or scaled. A mirrored contour keeps its order of corners and so changes direction.</summary>
-    public Contour Transformed(Transform transform) =>
-        new(VertexRun.Transformed(_vertices, transform));
+    public Contour Transformed(Transform transform) => new(VertexRun.Transformed(Span, transform));
 }

@@ -10,8 +10,8 @@ namespace PatternGen.Geometry;
 /// </remarks>
 public readonly record struct Transform
 {
-    // The first column less that of the identity, so that the default value is the identity. Only `_isSet` values
-    // carry a matrix: storing a - 1 instead would cost digits at small scales.
+    // The default value is the identity, so only set values carry a matrix. Storing a - 1 instead would cost digits at
+    // small scales.
     private readonly bool _isSet;
     private readonly double _a;
 
@@ -129,6 +129,16 @@ public readonly record struct Transform
 
     /// <summary>Returns a bulge as the transform leaves it: its sign changes when mirrored.</summary>
     internal double ApplyBulge(double bulge) => IsMirrored ? -bulge : bulge;
+
+    /// <summary>Whether two transforms do exactly the same.</summary>
+    public bool Equals(Transform other) =>
+        A == other.A
+        && B == other.B
+        && IsMirrored == other.IsMirrored
+        && Translation == other.Translation;
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => HashCode.Combine(A, B, IsMirrored, Translation);
 
     private static Transform About(Point fixedPoint, double a, double b, bool mirrored)
     {

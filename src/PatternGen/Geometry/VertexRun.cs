@@ -1,10 +1,18 @@
 namespace PatternGen.Geometry;
 
-/// <summary>What contours and chains do alike with a run of corners.</summary>
-internal static class VertexRun
+/// <summary>Corners as runs keep them: finite, with arcs of at most a half circle, and no bulge at the end of an open run.</summary>
+/// <remarks>A type of its own, so that no caller's array gets into a run without the split.</remarks>
+internal readonly struct VertexRun
 {
+    private VertexRun(Vertex[] corners) => Corners = corners;
+
+    internal Vertex[] Corners { get; }
+
+    /// <summary>Takes over corners that are known to be as runs keep them.</summary>
+    internal static VertexRun Trusted(Vertex[] corners) => new(corners);
+
     /// <summary>Copies the corners, with arcs of more than a half circle split in two.</summary>
-    internal static Vertex[] Stored(IEnumerable<Vertex> vertices, bool closed)
+    internal static VertexRun Stored(IEnumerable<Vertex> vertices, bool closed)
     {
         var given = vertices.ToArray();
         var stored = new List<Vertex>(given.Length);
@@ -23,10 +31,10 @@ internal static class VertexRun
             if (second is { } half)
                 stored.Add(new(half.Start, half.Bulge));
         }
-        return [.. stored];
+        return new([.. stored]);
     }
 
-    internal static Vertex[] Transformed(ReadOnlySpan<Vertex> vertices, Transform transform)
+    internal static VertexRun Transformed(ReadOnlySpan<Vertex> vertices, Transform transform)
     {
         var moved = new Vertex[vertices.Length];
         for (var i = 0; i < moved.Length; i++)
@@ -34,7 +42,7 @@ internal static class VertexRun
                 transform.Apply(vertices[i].Point),
                 transform.ApplyBulge(vertices[i].Bulge)
             );
-        return moved;
+        return new(moved);
     }
 
     /// <summary>Turns a closed run round in place; it keeps its first corner.</summary>

@@ -3,8 +3,14 @@ using System.Buffers;
 namespace PatternGen;
 
 /// <summary>Collects bytes in a pooled buffer and passes them on to a stream; nothing is allocated per write.</summary>
-internal sealed class OutputBuffer(Stream stream, CancellationToken cancellation = default)
-    : IDisposable
+/// <param name="stream">Where the bytes go; only written to, forwards, and left open.</param>
+/// <param name="asynchronous">Whether to use the stream's asynchronous writing, which some streams insist on.</param>
+/// <param name="cancellation">Asks to stop.</param>
+internal sealed class OutputBuffer(
+    Stream stream,
+    bool asynchronous = false,
+    CancellationToken cancellation = default
+) : IDisposable
 {
     private const int Size = 1 << 16;
 
@@ -64,13 +70,18 @@ internal sealed class OutputBuffer(Stream stream, CancellationToken cancellation
     internal void Flush()
     {
         cancellation.ThrowIfCancellationRequested();
-        stream.Write(_bytes, 0, _count);
+        var bytes = _bytes.AsMemory(0, _count);
         _count = 0;
+        if (asynchronous)
+            stream.WriteAsync(bytes, cancellation).AsTask().GetAwaiter().GetResult();
+        else
+            stream.Write(bytes.Span);
     }
 
     public void Dispose()
     {
         ArrayPool<byte>.Shared.Return(_bytes);
         _bytes = [];
+        _count = 0;
     }
 }

@@ -7,7 +7,7 @@ namespace PatternGen;
 /// The same pattern gives the same bytes, in any culture and on any thread. A file appears whole or not at all; an
 /// older file of the same name stays as it was until then.
 /// </remarks>
-public static class PatternSaving
+public static partial class PatternSaving
 {
     /// <summary>Saves the pattern; the extension chooses the format: <c>.svg</c> to look at, <c>.dxf</c> for a machine.</summary>
     /// <param name="pattern">The pattern.</param>
@@ -18,7 +18,7 @@ public static class PatternSaving
     /// <exception cref="IOException">The file can't be written.</exception>
     public static SaveResult Save(this Pattern pattern, string path, SaveOptions? options = null)
     {
-        return Save(pattern, path, DefaultFor(FormatOf(path)), options);
+        return Save(pattern, path, DefaultFor(path), options);
     }
 
     /// <summary>Saves the pattern for a purpose; the extension chooses the format.</summary>
@@ -37,8 +37,8 @@ public static class PatternSaving
     )
     {
         var format = FormatOf(path);
-        Check(pattern, format, purpose);
-        TargetFile.Write(path, stream => Write(pattern, stream, format, purpose, options, default));
+        Check(pattern, format, purpose, options);
+        TargetFile.Write(path, stream => Write(new(stream), pattern, format, purpose, options));
         return new(pattern);
     }
 
@@ -58,30 +58,32 @@ public static class PatternSaving
         SaveOptions? options = null
     )
     {
-        Check(pattern, format, purpose);
-        Guard.NotNull(stream);
-        Write(pattern, stream, format, purpose, options, default);
+        Check(pattern, format, purpose, options);
+        Check(stream);
+        Write(new(stream), pattern, format, purpose, options);
         return new(pattern);
     }
 
     private static void Write(
+        OutputBuffer output,
         Pattern pattern,
-        Stream stream,
         FileFormat format,
         For purpose,
-        SaveOptions? options,
-        CancellationToken cancellation
+        SaveOptions? options
     )
     {
-        using var output = new OutputBuffer(stream, cancellation);
-        if (format == FileFormat.Dxf)
-            DxfWriter.Write(pattern, output, options ?? SaveOptions.Default);
-        else
-            SvgWriter.Write(pattern, output, purpose, options ?? SaveOptions.Default);
-        output.Flush();
+        using (output)
+        {
+            if (format == FileFormat.Dxf)
+                DxfWriter.Write(pattern, output, options ?? SaveOptions.Default);
+            else
+                SvgWriter.Write(pattern, output, purpose, options ?? SaveOptions.Default);
+            output.Flush();
+        }
     }
 
-    private static void Check(Pattern pattern, FileFormat format, For purpose)
+    /// <summary>Refuses what can't be written, before anything is.</summary>
+    private static void Check(Pattern pattern, FileFormat format, For purpose, SaveOptions? options)
     {
         Guard.NotNull(pattern);
         if (format == FileFormat.Dxf && purpose != For.Machine)
@@ -94,6 +96,21 @@ public static class PatternSaving
                 "The pattern is empty: there is nothing to draw.",
                 remedies: ["add chips, line cuts, layout lines or an outline before saving"]
             );
+        foreach (var text in Texts(pattern, options ?? SaveOptions.Default))
+            OutputText.Checked(text);
+    }
+
+    private static IEnumerable<string> Texts(Pattern pattern, SaveOptions options) =>
+        [
+            pattern.Name ?? "",
+            .. pattern.Caption(options.Wording),
+            .. pattern.Labels.Select(label => label.Text),
+        ];
+
+    private static void Check(Stream stream)
+    {
+        if (!Guard.NotNull(stream).CanWrite)
+            throw new ArgumentException("The stream can't be written to.", nameof(stream));
     }
 
     private static FileFormat FormatOf(string path)
@@ -110,6 +127,6 @@ public static class PatternSaving
         );
     }
 
-    private static For DefaultFor(FileFormat format) =>
-        format == FileFormat.Dxf ? For.Machine : For.Viewing;
+    private static For DefaultFor(string path) =>
+        FormatOf(path) == FileFormat.Dxf ? For.Machine : For.Viewing;
 }

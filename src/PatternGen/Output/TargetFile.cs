@@ -4,23 +4,44 @@ namespace PatternGen;
 internal static class TargetFile
 {
     /// <summary>Writes to a temporary file beside the target, which it replaces when complete.</summary>
+    /// <param name="path">Where to. A link is followed, a device is written to straight.</param>
+    /// <param name="write">Writes the content.</param>
     /// <exception cref="IOException">The file can't be written; an older file of that name is as it was.</exception>
     internal static void Write(string path, Action<Stream> write)
     {
-        ArgumentException.ThrowIfNullOrWhiteSpace(path);
-        var target = Path.GetFullPath(path);
-        RefuseReadOnly(target);
-        if (IsDevice(target))
+        try
         {
-            Guarded(path, () => WriteStraight(target, write));
-            return;
+            var target = TargetOf(Path.GetFullPath(path));
+            Refuse(target);
+            if (CanBeReplaced(target))
+                WriteBeside(target, write);
+            else
+                WriteStraight(target, write);
         }
-        Guarded(path, () => WriteBeside(target, write));
+        catch (Exception error) when (error is UnauthorizedAccessException or IOException)
+        {
+            throw new IOException(Explain(path, error), error);
+        }
+    }
+
+    /// <summary>The file that a chain of links ends at, or the path itself. The links among devices lead to no path.</summary>
+    private static string TargetOf(string path) =>
+        IsAmongDevices(path)
+            ? path
+            : File.ResolveLinkTarget(path, returnFinalTarget: true)?.FullName ?? path;
+
+    private static void Refuse(string target)
+    {
+        if (Directory.Exists(target))
+            throw new IOException("It is a folder.");
+        if (File.Exists(target) && File.GetAttributes(target).HasFlag(FileAttributes.ReadOnly))
+            throw new UnauthorizedAccessException("The file is read-only.");
     }
 
     private static void WriteBeside(string target, Action<Stream> write)
     {
-        var part = $"{target}.{Path.GetRandomFileName()}.part";
+        var folder = Path.GetDirectoryName(target) ?? target;
+        var part = Path.Combine(folder, $".{Path.GetRandomFileName()}.part");
         try
         {
             using (var stream = new FileStream(part, FileMode.CreateNew, FileAccess.Write))
@@ -28,6 +49,7 @@ internal static class TargetFile
                 write(stream);
                 stream.Flush(flushToDisk: true);
             }
+            KeepMode(target, part);
             File.Move(part, target, overwrite: true);
         }
         catch
@@ -37,6 +59,13 @@ internal static class TargetFile
         }
     }
 
+    /// <summary>Who may read and write the file stays as it was.</summary>
+    private static void KeepMode(string target, string part)
+    {
+        if (!OperatingSystem.IsWindows() && File.Exists(target))
+            File.SetUnixFileMode(part, File.GetUnixFileMode(target));
+    }
+
     /// <summary>Something like /dev/stdout can't be replaced, only written to.</summary>
     private static void WriteStraight(string target, Action<Stream> write)
     {
@@ -44,37 +73,34 @@ internal static class TargetFile
         write(stream);
     }
 
-    private static bool IsDevice(string target) =>
-        File.Exists(target) && File.GetAttributes(target).HasFlag(FileAttributes.Device);
-
-    private static void RefuseReadOnly(string target)
+    /// <summary>Whether a new file can take the target's place: not so for devices and pipes, which can't be rewound.</summary>
+    private static bool CanBeReplaced(string target)
     {
-        if (File.Exists(target) && File.GetAttributes(target).HasFlag(FileAttributes.ReadOnly))
-            throw new IOException(
-                $"'{target}' is read-only and was left as it is; save under another name or make it writable."
-            );
+        if (IsAmongDevices(target))
+            return false;
+        if (!File.Exists(target))
+            return true;
+        using var probe = new FileStream(target, FileMode.Open, FileAccess.Write);
+        return probe.CanSeek;
     }
 
-    private static void Guarded(string path, Action write)
+    /// <summary>On Unix the framework does not tell devices from files, but they have folders of their own.</summary>
+    private static bool IsAmongDevices(string path) =>
+        !OperatingSystem.IsWindows()
+        && (StartsWith(path, "/dev/") || StartsWith(path, "/proc/"))
+        && !StartsWith(path, "/dev/shm/");
+
+    private static bool StartsWith(string path, string folder) =>
+        path.StartsWith(folder, StringComparison.Ordinal);
+
+    private static string Explain(string path, Exception error)
     {
-        try
+        var remedy = error switch
         {
-            write();
-        }
-        catch (Exception error)
-            when (error is UnauthorizedAccessException or DirectoryNotFoundException)
-        {
-            throw new IOException(
-                $"'{path}' can't be written ({error.Message}); choose a folder that exists and that you may write to.",
-                error
-            );
-        }
-        catch (IOException error)
-        {
-            throw new IOException(
-                $"'{path}' could not be written whole ({error.Message}); nothing was changed. Free some space or choose another place.",
-                error
-            );
-        }
+            UnauthorizedAccessException => "make it writable or save under another name",
+            DirectoryNotFoundException => "create the folder first or choose one that exists",
+            _ => "free some space or choose another place",
+        };
+        return $"'{path}' could not be written ({error.Message.TrimEnd('.')}), and nothing was changed: {remedy}.";
     }
 }

@@ -13,6 +13,7 @@ internal sealed class GroupNode : PatternNode
     {
         _children = children;
         _sameRows = sameRows;
+        Layers = children.Aggregate((LayerSet)0, (layers, child) => layers | child.Layers);
         _rowSizes = sameRows ? AddUp(children) : [.. children.SelectMany(child => child.RowSizes)];
         if (ChipCount > MaxChips)
             throw new PatternException(
@@ -31,9 +32,14 @@ internal sealed class GroupNode : PatternNode
     internal static PatternNode InSameRows(params IEnumerable<PatternNode> children) =>
         Simplest([.. children], sameRows: true);
 
-    internal override Action Bind(IPatternSink sink)
+    internal override LayerSet Layers { get; }
+
+    internal override Action Bind(IPatternSink sink, LayerSet layers)
     {
-        var draws = Renumbered(sink).Select(part => part.Child.Bind(part.Sink)).ToArray();
+        var draws = Renumbered(sink)
+            .Where(part => (part.Child.Layers & layers) != 0)
+            .Select(part => part.Child.Bind(part.Sink, layers))
+            .ToArray();
         return () =>
         {
             foreach (var draw in draws)

@@ -7,32 +7,44 @@ internal sealed class MotifNode : PatternNode
 {
     internal static readonly MotifNode Empty = new();
 
-    internal IReadOnlyList<Contour> Chips { get; init; } = [];
-    internal IReadOnlyList<LineCut> LineCuts { get; init; } = [];
-    internal IReadOnlyList<Chain> LayoutLines { get; init; } = [];
-    internal IReadOnlyList<Contour> Stock { get; init; } = [];
-    internal IReadOnlyList<Label> Labels { get; init; } = [];
+    internal Contour[] Chips { get; init; } = [];
+    internal LineCut[] LineCuts { get; init; } = [];
+    internal Chain[] LayoutLines { get; init; } = [];
+    internal Contour[] Stock { get; init; } = [];
+    internal Label[] Labels { get; init; } = [];
 
     /// <summary>All chips of a leaf make one row.</summary>
-    internal override IReadOnlyList<int> RowSizes => Chips.Count > 0 ? [Chips.Count] : [];
+    internal override IReadOnlyList<int> RowSizes => Chips.Length > 0 ? [Chips.Length] : [];
 
-    internal override Action Bind(IPatternSink sink) => () => Emit(sink);
+    internal override LayerSet Layers =>
+        (Stock.Length > 0 ? LayerSet.Stock : 0)
+        | (LayoutLines.Length > 0 ? LayerSet.LayoutLines : 0)
+        | (LineCuts.Length > 0 ? LayerSet.LineCuts : 0)
+        | (Chips.Length > 0 ? LayerSet.Chips : 0)
+        | (Labels.Length > 0 ? LayerSet.Labels : 0);
+
+    internal override Action Bind(IPatternSink sink, LayerSet layers) => () => Emit(sink, layers);
 
     internal override IEnumerable<(MotifNode Motif, IPatternSink Sink)> Leaves(IPatternSink sink) =>
         [(this, sink)];
 
-    private void Emit(IPatternSink sink)
+    private void Emit(IPatternSink sink, LayerSet layers)
     {
-        foreach (var outline in Stock)
-            sink.Stock(outline.Span);
-        foreach (var line in LayoutLines)
-            sink.LayoutLine(line.Span);
-        foreach (var cut in LineCuts)
-            sink.LineCut(cut.Path.Span, cut.Width);
-        for (var i = 0; i < Chips.Count; i++)
-            sink.Chip(new(new(0, i), Chips[i].Span, Chips[i], Transform.Identity));
-        foreach (var label in Labels)
-            sink.Label(label);
+        if (layers.HasFlag(LayerSet.Stock))
+            for (var i = 0; i < Stock.Length; i++)
+                sink.Stock(Stock[i].Span);
+        if (layers.HasFlag(LayerSet.LayoutLines))
+            for (var i = 0; i < LayoutLines.Length; i++)
+                sink.LayoutLine(LayoutLines[i].Span);
+        if (layers.HasFlag(LayerSet.LineCuts))
+            for (var i = 0; i < LineCuts.Length; i++)
+                sink.LineCut(LineCuts[i].Path.Span, LineCuts[i].Width);
+        if (layers.HasFlag(LayerSet.Chips))
+            for (var i = 0; i < Chips.Length; i++)
+                sink.Chip(new(new(0, i), Chips[i].Span, Chips[i], Transform.Identity));
+        if (layers.HasFlag(LayerSet.Labels))
+            for (var i = 0; i < Labels.Length; i++)
+                sink.Label(Labels[i]);
     }
 
     internal override Extents? Bounds(Transform transform, LayerSet layers)

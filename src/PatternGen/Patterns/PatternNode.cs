@@ -15,14 +15,22 @@ internal abstract class PatternNode
 
     internal long ChipCount => RowSizes.Sum(size => (long)size);
 
-    /// <summary>Passes every piece on, in a fixed order, where this node puts it.</summary>
-    internal void Draw(IPatternSink sink) => Bind(sink)();
+    /// <summary>The layers that something under this node is drawn on.</summary>
+    internal abstract LayerSet Layers { get; }
+
+    /// <summary>Passes every piece of the chosen layers on, in a fixed order, where this node puts it.</summary>
+    internal void Draw(IPatternSink sink, LayerSet layers = LayerSet.All)
+    {
+        // A file is written layer by layer; what holds nothing of a layer is not walked for it.
+        if ((Layers & layers) != 0)
+            Bind(sink, layers)();
+    }
 
     /// <summary>
-    /// Returns the drawing of this node to a sink. What the node needs for it is made once, here, so that a repeat can
-    /// draw its child ten thousand times without an allocation.
+    /// Returns the drawing of this node's chosen layers to a sink. What the node needs for it is made once, here, so
+    /// that a repeat can draw its child ten thousand times without an allocation.
     /// </summary>
-    internal abstract Action Bind(IPatternSink sink);
+    internal abstract Action Bind(IPatternSink sink, LayerSet layers);
 
     /// <summary>
     /// Returns the leaves one by one with the sink that maps each, for those who pull rather than be pushed to. Each is
@@ -35,7 +43,8 @@ internal abstract class PatternNode
     /// </summary>
     internal abstract Extents? Bounds(Transform transform, LayerSet layers);
 
-    protected static Extents? Union(Extents? a, Extents? b) =>
+    /// <summary>Extents that hold both, where nothing has no extents.</summary>
+    internal static Extents? Union(Extents? a, Extents? b) =>
         a is { } first && b is { } second ? first.Including(second) : a ?? b;
 }
 
@@ -47,5 +56,7 @@ internal enum LayerSet
     LayoutLines = 1 << Layer.LayoutLines,
     LineCuts = 1 << Layer.LineCuts,
     Chips = 1 << Layer.Chips,
+    Labels = 1 << Layer.Labels,
     Drawn = Stock | LayoutLines | LineCuts | Chips,
+    All = Drawn | Labels,
 }

@@ -12,7 +12,7 @@ internal static class PatternReader
         foreach (var (motif, sink) in root.Leaves(found))
         {
             found.Clear();
-            motif.Draw(sink);
+            motif.Draw(sink, LayerSet.Chips);
             foreach (var chip in found)
                 yield return chip;
         }
@@ -21,7 +21,7 @@ internal static class PatternReader
     internal static Content Read(PatternNode root)
     {
         var content = new Content();
-        root.Draw(content);
+        root.Draw(content, LayerSet.All & ~LayerSet.Chips);
         return content;
     }
 

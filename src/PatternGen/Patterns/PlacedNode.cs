@@ -7,7 +7,10 @@ internal sealed class PlacedNode(PatternNode child, Transform transform) : Patte
 {
     internal override IReadOnlyList<int> RowSizes => child.RowSizes;
 
-    internal override Action Bind(IPatternSink sink) => child.Bind(new Sink(sink, transform));
+    internal override LayerSet Layers => child.Layers;
+
+    internal override Action Bind(IPatternSink sink, LayerSet layers) =>
+        child.Bind(new Sink(sink, transform), layers);
 
     internal override IEnumerable<(MotifNode Motif, IPatternSink Sink)> Leaves(IPatternSink sink) =>
         child.Leaves(new Sink(sink, transform));

@@ -31,10 +31,12 @@ internal sealed class RepeatNode : PatternNode
 
     internal override IReadOnlyList<int> RowSizes => _rowSizes;
 
-    internal override Action Bind(IPatternSink sink)
+    internal override LayerSet Layers => _child.Layers;
+
+    internal override Action Bind(IPatternSink sink, LayerSet layers)
     {
         var repeat = new Sink(sink, _stations, _child.RowSizes);
-        var draw = _child.Bind(repeat);
+        var draw = _child.Bind(repeat, layers);
         return () =>
         {
             for (var i = 0; i < _count; i++)

@@ -35,6 +35,48 @@ public class Wording
     public virtual string Size(double width, double height) =>
         $"{Number(width, 2)} × {Number(height, 2)} mm";
 
+    /// <summary>
+    /// How a band was fitted: <c>91 repeats, pitch 8.0275 mm (8 asked), 6 mm margins, ends alike</c>.
+    /// </summary>
+    /// <param name="parts">Number of equal bands that the repeats are shared among: 1, or 2 beside a centre motif.</param>
+    /// <param name="repeats">Repeats in each.</param>
+    /// <param name="pitch">Length of a repeat in mm.</param>
+    /// <param name="asked">The pitch asked for in mm.</param>
+    /// <param name="leftMargin">Uncarved length at the left end in mm.</param>
+    /// <param name="rightMargin">Uncarved length at the right end in mm.</param>
+    /// <param name="ends">How the ends match.</param>
+    public virtual string Fit(
+        int parts,
+        int repeats,
+        double pitch,
+        double asked,
+        double leftMargin,
+        double rightMargin,
+        EndMatch ends
+    )
+    {
+        var count = parts == 1 ? "" : $"{parts} × ";
+        var what = parts * repeats == 1 ? "repeat" : "repeats";
+        var (left, right) = (Number(leftMargin, 4), Number(rightMargin, 4));
+        var margins =
+            left == right ? $"{left} mm margins" : $"margins {left} mm left and {right} mm right";
+        return $"{count}{repeats} {what}, pitch {Number(pitch, 4)} mm ({Number(asked, 4)} asked), {margins}, {Ends(ends)}";
+    }
+
+    /// <summary>How the ends of a band match.</summary>
+    public virtual string Ends(EndMatch ends) =>
+        ends switch
+        {
+            EndMatch.Alike => "ends alike",
+            EndMatch.AlikeByHalfTurn => "ends alike by a half turn",
+            _ => "ends differ",
+        };
+
+    /// <summary>What a rail without a name is called: <c>Rail 742.5 × 36 mm</c>.</summary>
+    /// <param name="length">Length seen between the shoulders, in mm.</param>
+    /// <param name="width">Width in mm.</param>
+    public virtual string Rail(double length, double width) => $"Rail {Size(length, width)}";
+
     /// <summary>What a layer is called for readers of a file.</summary>
     public virtual string LayerTitle(Layer layer) =>
         layer switch
@@ -49,6 +91,18 @@ public class Wording
 
     /// <summary>What a pattern without a name is called in a file.</summary>
     public virtual string Untitled => "Chip-carving pattern";
+
+    /// <summary>The note in a file for a machine: <c>Rail 742.5 × 36 mm, 182 chips, 1 unit = 1 mm</c>.</summary>
+    /// <param name="name">What the pattern is called.</param>
+    /// <param name="width">Width of the wood in mm.</param>
+    /// <param name="height">Height of the wood in mm.</param>
+    /// <param name="chips">Number of chips.</param>
+    public virtual string MachineNote(string name, double width, double height, long chips)
+    {
+        var size = Size(width, height);
+        var what = name.Contains(size, StringComparison.Ordinal) ? name : $"{name}, {size}";
+        return $"{what}, {ChipCount(chips)}, 1 unit = 1 mm";
+    }
 
     /// <summary>Said at the check bar of a printed sheet.</summary>
     /// <param name="length">Length of the bar in mm.</param>

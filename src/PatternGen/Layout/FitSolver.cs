@@ -1,0 +1,103 @@
+using PatternGen.Geometry;
+
+namespace PatternGen;
+
+/// <summary>Fits a band to a rail: chooses the number of repeats and places the parts.</summary>
+internal sealed class FitSolver
+{
+    private readonly Rail _rail;
+    private readonly TriangleBand _band;
+    private readonly Fitting _fitting;
+    private readonly FitTrouble _trouble;
+    private readonly int _parts;
+    private readonly double _carved;
+
+    internal FitSolver(Rail rail, TriangleBand band, Fitting fitting)
+    {
+        _rail = rail;
+        _band = band;
+        _fitting = fitting;
+        _parts = fitting.Centre is null ? 1 : 2;
+        _carved = rail.Length - fitting.LeftMargin - fitting.RightMargin;
+        Question = Ask();
+        _trouble = new(rail, fitting, Question, _parts);
+        _trouble.RefuseContradictions();
+        _trouble.RefuseNoRoom();
+    }
+
+    /// <summary>What the length of one part asks of the pitch.</summary>
+    internal PitchQuestion Question { get; }
+
+    /// <summary>The pitch on the grid, if one is asked for.</summary>
+    internal double? GridPitch =>
+        _fitting.PitchStep is { } step ? _trouble.PitchOnGrid(step) : null;
+
+    private bool IsShifted =>
+        _fitting.StaggeredEnds == StaggeredEnds.Shifted && _band.Rows.Any(row => row.IsStaggered);
+
+    /// <summary>Fits whole repeats, on the grid if one is asked for.</summary>
+    internal BandPlan Solve()
+    {
+        if (GridPitch is { } pitch)
+            return AtPitch(pitch);
+        if (Question.Nearest() is not { } repeats)
+            throw _trouble.NoPitch();
+        return Plan(repeats, Question.PitchFor(repeats), leftOver: 0);
+    }
+
+    /// <summary>Fits as many repeats of a given pitch as there is room for; the ends share the rest.</summary>
+    internal BandPlan AtPitch(double pitch)
+    {
+        var repeats = Question.CountAt(pitch);
+        if (repeats == 0)
+            throw _trouble.NoRepeat(pitch);
+        var leftOver = Question.Length - (repeats + Question.Extra) * pitch;
+        // A rest below the merge distance is rounding: the band ends where the length ends.
+        return leftOver <= Tolerance.ForExtent(Question.Length).Merge
+            ? Plan(repeats, Question.PitchFor(repeats), leftOver: 0)
+            : Plan(repeats, pitch, leftOver);
+    }
+
+    private PitchQuestion Ask()
+    {
+        var nominal = _fitting.NominalPitch ?? _band.NominalPitch;
+        var (min, max) = _fitting.PitchLimits ?? (nominal * 2 / 3, nominal * 4 / 3);
+        var parity =
+            _fitting.Ends == EndRule.TurnedAtMiddle && _parts == 1
+                ? RepeatParity.Even
+                : _fitting.Parity;
+        var length = _parts == 1 ? _carved : (_carved - _fitting.CentreWidth) / 2;
+        return new(length, nominal, min, max, parity, IsShifted ? 0.5 : 0);
+    }
+
+    private BandPlan Plan(int repeats, double pitch, double leftOver)
+    {
+        _trouble.RefuseNoChips(_band, repeats);
+        // Beside a centre motif each band gives its rest to its outer end; alone, to both ends alike.
+        var atEachEnd = _parts == 1 ? leftOver / 2 : leftOver;
+        var leftMargin = _fitting.LeftMargin + atEachEnd;
+        var rightMargin = _fitting.RightMargin + atEachEnd;
+        var length = Question.Length - leftOver;
+        var halves = 2 * repeats + (IsShifted ? 1 : 0);
+        Stations left = new(leftMargin, length, halves);
+        Stations right = new(leftMargin + length + _fitting.CentreWidth, length, halves);
+        return new(
+            new(_parts, repeats, pitch, Question.Nominal, leftMargin, rightMargin, Ends()),
+            _parts == 1 ? [left] : [left, right],
+            IsShifted
+        );
+    }
+
+    private EndMatch Ends()
+    {
+        var mirrored =
+            _parts == 2
+            || _fitting.Ends == EndRule.TurnedAtMiddle
+            || (_band.Rows.All(row => row.IsUpright) && !IsShifted);
+        var turned = _parts == 1 && BandSymmetry.HasHalfTurn(_band, swapsPhases: IsShifted);
+        _trouble.RefuseUnmatchedEnds(mirrored, turned, IsShifted);
+        if (mirrored && _fitting.Ends != EndRule.HalfTurn)
+            return EndMatch.Alike;
+        return turned ? EndMatch.AlikeByHalfTurn : EndMatch.Different;
+    }
+}

@@ -1,0 +1,186 @@
+using PatternGen.Geometry;
+
+namespace PatternGen;
+
+/// <summary>Says why a band can't be fitted as asked, and the nearest that works.</summary>
+internal sealed class FitTrouble(Rail rail, Fitting fitting, PitchQuestion question, int parts)
+{
+    /// <summary>Figures offered as remedies are rounded to this many decimals, towards what works.</summary>
+    private const int Decimals = 4;
+
+    private Point BandStart => new(fitting.LeftMargin, 0);
+
+    /// <summary>Length taken by margins and centre motif.</summary>
+    private double Taken => fitting.LeftMargin + fitting.RightMargin + fitting.CentreWidth;
+
+    internal void RefuseContradictions()
+    {
+        if (fitting.Parity != RepeatParity.Any && fitting.Centre is not null)
+            throw new PatternException(
+                "A centre motif stands on the centre line, so neither a repeat nor a gap can.",
+                remedies:
+                [
+                    "a centre motif without an odd or even number of repeats",
+                    "no centre motif",
+                ]
+            );
+        if (fitting.Ends != EndRule.TurnedAtMiddle)
+            return;
+        if (fitting.Parity == RepeatParity.Odd)
+            throw new PatternException(
+                "A band turned round at the middle has an even number of repeats, so no repeat stands on the centre line.",
+                remedies:
+                [
+                    "a gap on the centre line",
+                    "mirrored ends, if the band has an upright mirror",
+                ]
+            );
+        if (question.Extra > 0)
+            throw new PatternException(
+                "A band whose staggered rows are shifted ends half a pitch on, so it can't be turned round at its middle.",
+                remedies:
+                [
+                    "staggered rows that end in half gaps",
+                    "staggered rows that end in half chips",
+                ]
+            );
+    }
+
+    internal void RefuseNoRoom()
+    {
+        if (!(question.Length > 0))
+            throw new PatternException(
+                $"Margins and centre motif take {Text(Taken)} mm, which leaves nothing of the {Text(rail.Length)} mm to carve.",
+                BandStart,
+                [$"margins and centre motif of together less than {Text(rail.Length)} mm"]
+            );
+        if (question.Length / question.Min > PitchQuestion.MaxRepeats)
+            throw new PatternException(
+                $"{Text(question.Length)} mm at a pitch of {question.Min:0.######e0} mm would take over {PitchQuestion.MaxRepeats} repeats.",
+                BandStart,
+                [$"a pitch of at least {Text(question.Length / PitchQuestion.MaxRepeats)} mm"]
+            );
+    }
+
+    internal void RefuseNoChips(TriangleBand band, int repeats)
+    {
+        var hasChips =
+            repeats > 1
+            || fitting.StaggeredEnds != StaggeredEnds.HalfGaps
+            || band.Rows.Any(row => !row.IsStaggered);
+        if (!hasChips)
+            throw new PatternException(
+                "One repeat of staggered rows that end in half gaps has no chip.",
+                BandStart,
+                ["a shorter pitch", "staggered rows that end in half chips", "rows in step"]
+            );
+    }
+
+    internal void RefuseUnmatchedEnds(bool mirrored, bool turned, bool isShifted)
+    {
+        string[] unshifted = isShifted
+            ? ["staggered rows that end in half gaps or half chips"]
+            : [];
+        if (fitting.Ends == EndRule.Mirrored && !mirrored)
+        {
+            string[] halfTurn = turned ? ["ends alike by a half turn (HalfTurnEnds)"] : [];
+            throw new PatternException(
+                isShifted
+                    ? "A band whose staggered rows are shifted has ends that are no mirror images."
+                    : "This band has no upright mirror, so its ends can't be mirror images.",
+                BandStart,
+                isShifted
+                    ? [.. unshifted, .. halfTurn]
+                    : ["the band turned round at the middle (TurnedAtMiddle)", .. halfTurn]
+            );
+        }
+        if (fitting.Ends == EndRule.HalfTurn && !turned)
+            throw new PatternException(
+                "A half turn does not take this band into itself, so its ends can't match by one.",
+                BandStart,
+                mirrored
+                    ? ["mirrored ends (MirroredEnds)"]
+                    : [.. unshifted, "the band turned round at the middle (TurnedAtMiddle)"]
+            );
+    }
+
+    /// <summary>The pitch on the grid that is nearest to the nominal one within the limits.</summary>
+    internal double PitchOnGrid(double step)
+    {
+        var first = Math.Max(1, Math.Ceiling(question.Min / step * (1 - 1e-12)));
+        var last = Math.Floor(question.Max / step * (1 + 1e-12));
+        if (first > last)
+            throw new PatternException(
+                $"No multiple of {Text(step)} mm lies between the pitches {Text(question.Min)} and {Text(question.Max)} mm.",
+                BandStart,
+                [
+                    $"limits that include {Text(Math.Max(1, last) * step)} or {Text(first * step)} mm",
+                    $"a step of at most {Text(question.Max)} mm",
+                ]
+            );
+        return Math.Clamp(Math.Round(question.Nominal / step), first, last) * step;
+    }
+
+    internal PatternException NoRepeat(double pitch) =>
+        new(
+            $"Not one repeat of {Text(pitch)} mm fits into {Text(question.Length)} mm.",
+            BandStart,
+            [
+                $"a seen length of at least {Up(SeenLength((question.UpToParity(1) + question.Extra) * pitch))} mm",
+                $"a pitch of at most {Down(question.PitchFor(question.UpToParity(1)))} mm",
+            ]
+        );
+
+    internal PatternException NoPitch()
+    {
+        var ideal = (int)(question.Length / question.Nominal - question.Extra);
+        var fewer = Math.Max(question.UpToParity(1), question.DownToParity(ideal));
+        var more = question.UpToParity(fewer + 1);
+        return new(
+            $"No number of {Kind()}repeats fills {Text(question.Length)} mm at a pitch between {Text(question.Min)} and {Text(question.Max)} mm.",
+            BandStart,
+            [.. Lengths(fewer, more), .. Pitches(fewer, more)]
+        );
+    }
+
+    private IEnumerable<string> Lengths(int fewer, int more)
+    {
+        var shorter = SeenLength((fewer + question.Extra) * question.Max);
+        var longer = SeenLength((more + question.Extra) * question.Min);
+        if (shorter < rail.Length)
+            yield return $"a seen length of {Down(shorter)} mm ({fewer} repeats)";
+        else
+            longer = SeenLength((fewer + question.Extra) * question.Min);
+        if (longer > rail.Length)
+            yield return $"a seen length of {Up(longer)} mm ({(shorter < rail.Length ? more : fewer)} repeats)";
+    }
+
+    private IEnumerable<string> Pitches(int fewer, int more)
+    {
+        foreach (var count in (int[])[fewer, more])
+        {
+            var pitch = question.PitchFor(count);
+            var rounded = pitch > question.Max ? Up(pitch) : Down(pitch);
+            yield return $"limits that include {rounded} mm ({count} repeats)";
+        }
+    }
+
+    private double SeenLength(double partLength) => parts * partLength + Taken;
+
+    private string Kind() =>
+        question.Parity switch
+        {
+            RepeatParity.Odd => "odd ",
+            RepeatParity.Even => "even ",
+            _ => "",
+        };
+
+    private static string Up(double value) => Text(Math.Round(value + Ulp, Decimals));
+
+    private static string Down(double value) => Text(Math.Round(value - Ulp, Decimals));
+
+    /// <summary>Half of the last decimal, so that rounding goes one way.</summary>
+    private static double Ulp => 0.5 * Math.Pow(10, -Decimals);
+
+    private static string Text(double value) => Guard.Text(value);
+}

@@ -1,0 +1,86 @@
+using System.Diagnostics.Contracts;
+using PatternGen.Geometry;
+
+namespace PatternGen;
+
+/// <summary>A rail with a band fitted along it: a pattern with the rail's outline, the ruled lines and the chips.</summary>
+/// <remarks>
+/// The fit is worked out when it is first needed, so settings may come in any order; an impossible one throws a
+/// <see cref="PatternException"/> then. Immutable and safe to share between threads.
+/// </remarks>
+public sealed class RailBorder : Pattern
+{
+    private readonly double _fromEdge;
+    private readonly Fitting _fitting;
+    private readonly Func<double>? _pitch;
+    private readonly Lazy<BandPlan> _plan;
+
+    internal RailBorder(
+        Rail rail,
+        TriangleBand band,
+        double fromEdge,
+        Fitting fitting,
+        Func<double>? pitch = null
+    )
+    {
+        Rail = rail;
+        Band = band;
+        _fromEdge = fromEdge;
+        _fitting = fitting;
+        _pitch = pitch;
+        _plan = new(Solve);
+    }
+
+    /// <summary>The rail.</summary>
+    public Rail Rail { get; }
+
+    /// <summary>The band.</summary>
+    public TriangleBand Band { get; }
+
+    /// <summary>How the band was fitted.</summary>
+    /// <exception cref="PatternException">No fit is possible; the message gives the nearest lengths and pitches that work.</exception>
+    public Fit Fit => _plan.Value.Fit;
+
+    /// <inheritdoc/>
+    public override string? Name => Rail.Name;
+
+    /// <summary>Returns the border with the same length left uncarved at both ends.</summary>
+    /// <param name="margin">In mm, 0 or more; 0 by default.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The margin is negative.</exception>
+    [Pure]
+    public RailBorder EndMargins(double margin) => Fitted(fitting => fitting.EndMargins(margin));
+
+    /// <summary>Returns the border fitted as described.</summary>
+    /// <param name="describe">
+    /// Changes the fitting so far: <c>border.Fitted(f => f.Pitch(8).PitchBetween(7.5, 8.5).RepeatOnCentre())</c>.
+    /// </param>
+    [Pure]
+    public RailBorder Fitted(Func<Fitting, Fitting> describe) =>
+        new(Rail, Band, _fromEdge, Guard.NotNull(describe)(_fitting), _pitch);
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<string> Caption(Wording? wording = null)
+    {
+        var words = wording ?? Wording.English;
+        return
+        [
+            Name is { } name
+                ? $"{name}, {words.Size(Rail.Length, Rail.Width)}"
+                : words.Rail(Rail.Length, Rail.Width),
+            Fit.InWords(words),
+            words.ChipCount(ChipCount),
+        ];
+    }
+
+    private protected override PatternNode Draw()
+    {
+        var drawing = new BandDrawing(Band, _fitting, _plan.Value).Draw(0, Rail.Length);
+        return GroupNode.Of(Rail.Draw(), new PlacedNode(drawing, Transform.Move(0, _fromEdge)));
+    }
+
+    private BandPlan Solve()
+    {
+        var solver = new FitSolver(Rail, Band, _fitting);
+        return _pitch is null ? solver.Solve() : solver.AtPitch(_pitch());
+    }
+}
