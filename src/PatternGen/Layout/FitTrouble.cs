@@ -5,8 +5,11 @@ namespace PatternGen;
 /// <summary>Says why a band can't be fitted as asked, and the nearest that works.</summary>
 internal sealed class FitTrouble(Rail rail, Fitting fitting, PitchQuestion question, int parts)
 {
-    /// <summary>Figures offered as remedies are rounded to this many decimals, towards what works.</summary>
-    private const int Decimals = 4;
+    /// <summary>Figures offered as remedies are rounded to this part of a millimetre, towards what works.</summary>
+    private const double Steps = 1e4;
+
+    /// <summary>Figures nearer than this to a whole step are that step, lest rounding noise moves them off what works.</summary>
+    private const double Whole = 1e-6;
 
     private Point BandStart => new(fitting.LeftMargin, 0);
 
@@ -175,12 +178,9 @@ internal sealed class FitTrouble(Rail rail, Fitting fitting, PitchQuestion quest
             _ => "",
         };
 
-    private static string Up(double value) => Text(Math.Round(value + Ulp, Decimals));
+    private static string Up(double value) => Text(Math.Ceiling(value * Steps - Whole) / Steps);
 
-    private static string Down(double value) => Text(Math.Round(value - Ulp, Decimals));
-
-    /// <summary>Half of the last decimal, so that rounding goes one way.</summary>
-    private static double Ulp => 0.5 * Math.Pow(10, -Decimals);
+    private static string Down(double value) => Text(Math.Floor(value * Steps + Whole) / Steps);
 
     private static string Text(double value) => Guard.Text(value);
 }

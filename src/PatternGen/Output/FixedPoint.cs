@@ -1,3 +1,5 @@
+using PatternGen.Geometry;
+
 namespace PatternGen;
 
 /// <summary>
@@ -12,10 +14,11 @@ internal static class FixedPoint
     /// <summary>Sign, 19 digits and a point.</summary>
     internal const int MaxLength = 24;
 
-    /// <summary>From here on a double has no fraction left, and rounding it needs the product's error alone.</summary>
-    private const double NoFraction = 1L << 52;
-
-    private const double TooLarge = 9e18;
+    /// <summary>
+    /// From here on a scaled double has no fraction left to round. It is 4.5e9 for six decimals, where the largest
+    /// pattern reaches to 1e6.
+    /// </summary>
+    private const double TooLarge = 1L << 52;
 
     private static readonly ulong[] Powers =
     [
@@ -47,6 +50,7 @@ internal static class FixedPoint
     /// <param name="to">At least <see cref="MaxLength"/> bytes.</param>
     /// <param name="value">The number.</param>
     /// <param name="decimals">Decimals at most, 0 to 18; trailing zeros are cut.</param>
+    /// <exception cref="PatternException">The number is not finite or too large to be written.</exception>
     internal static int Write(Span<byte> to, double value, int decimals) =>
         WriteScaled(to, Scale(value, decimals), decimals);
 
@@ -58,13 +62,11 @@ internal static class FixedPoint
         var scaled = value * power;
         if (!(Math.Abs(scaled) < TooLarge))
             throw new PatternException(
-                $"The number {value} can't be written with {decimals} decimals.",
-                remedies: ["a pattern within 1 km of the origin"]
+                $"The number {Guard.Text(value)} can't be written with {decimals} decimals.",
+                remedies: ["a pattern within 1 km of the origin", "fewer decimals"]
             );
         // What the product lost by rounding; it decides exact ties only.
         var lost = Math.FusedMultiplyAdd(value, power, -scaled);
-        if (Math.Abs(scaled) >= NoFraction)
-            return (long)scaled + (long)Math.Round(lost);
         var rounded = Math.Round(scaled);
         var rest = scaled - rounded;
         if (rest == 0.5 && lost > 0)

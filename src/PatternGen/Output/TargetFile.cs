@@ -26,7 +26,7 @@ internal static class TargetFile
 
     /// <summary>The file that a chain of links ends at, or the path itself. The links among devices lead to no path.</summary>
     private static string TargetOf(string path) =>
-        IsAmongDevices(path)
+        IsAmongDevices(path) || !File.Exists(path)
             ? path
             : File.ResolveLinkTarget(path, returnFinalTarget: true)?.FullName ?? path;
 

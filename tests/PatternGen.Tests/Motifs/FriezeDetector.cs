@@ -74,5 +74,7 @@ internal sealed class FriezeDetector
 
     /// <summary>Corners, middles of sides and centres of gravity: enough to tell two outlines apart.</summary>
     private static IEnumerable<Point> Marks(Contour outline) =>
-        outline.Segments.SelectMany(side => (Point[])[side.Start, side.Middle]).Append(outline.Centroid);
+        outline
+            .Segments.SelectMany(side => (Point[])[side.Start, side.Middle])
+            .Append(outline.Centroid);
 }

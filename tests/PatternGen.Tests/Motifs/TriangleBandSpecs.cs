@@ -31,8 +31,7 @@ public class TriangleBandSpecs
     {
         var chip = Chips(TriangleBand.Ruled(2, 4, 2), pitch: 8).First();
 
-        chip.Vertices.Select(vertex => vertex.Point)
-            .ShouldBe([new(0, 2), new(8, 2), new(4, 6)]);
+        chip.Vertices.Select(vertex => vertex.Point).ShouldBe([new(0, 2), new(8, 2), new(4, 6)]);
         chip.SignedArea.ShouldBe(16); // half of base 8 × height 4
     }
 
@@ -52,10 +51,12 @@ public class TriangleBandSpecs
     [Fact]
     public void Adjacent_triangles_share_their_sides_to_the_last_digit()
     {
-        foreach (var curve in (double[])[0, 0.5, -0.5])
+        foreach (var curve in (double[])[0, 0.4, -0.4])
         {
             var chips = Chips(TriangleBand.Ruled(2, 5, 2).Curved(curve).Adjacent(), 10.0 / 3);
-            var sides = chips.SelectMany(chip => chip.Segments).Where(side => side.Start.Y != side.End.Y);
+            var sides = chips
+                .SelectMany(chip => chip.Segments)
+                .Where(side => side.Start.Y != side.End.Y);
             var shared = sides.GroupBy(Undirected).Count(group => group.Count() == 2);
             // Every side but the outermost two of the strip.
             shared.ShouldBe(2 * 12 - 2);
@@ -123,7 +124,9 @@ public class TriangleBandSpecs
     public void The_sampler_has_at_least_eight_bands_and_the_test_knows_them_all()
     {
         BandSampler.All.Count.ShouldBeGreaterThanOrEqualTo(8);
-        BandSampler.All.Select(sample => sample.Name).ShouldBe(Sampler.Select(row => row.Data.Item1));
+        BandSampler
+            .All.Select(sample => sample.Name)
+            .ShouldBe(Sampler.Select(row => row.Data.Item1));
     }
 
     [Fact]
@@ -141,7 +144,9 @@ public class TriangleBandSpecs
     {
         foreach (var sample in BandSampler.All)
         {
-            var chips = Chips(sample.Band, sample.Band.NominalPitch).Select(Reference.Polygon).ToArray();
+            var chips = Chips(sample.Band, sample.Band.NominalPitch)
+                .Select(Reference.Polygon)
+                .ToArray();
             for (var i = 0; i < chips.Length; i++)
             for (var j = i + 1; j < chips.Length; j++)
                 chips[i].Intersection(chips[j]).Area.ShouldBeLessThan(1e-3, sample.Name);
@@ -177,7 +182,9 @@ public class TriangleBandSpecs
         var rail = Rail.Of(80, 20);
         var band = TriangleBand.Ruled(2, 4, 2);
 
-        var error = Should.Throw<PatternException>(() => rail.Border(band.Curved(sagitta)).ChipCount);
+        var error = Should.Throw<PatternException>(() =>
+            rail.Border(band.Curved(sagitta)).ChipCount
+        );
 
         error.Place.ShouldNotBeNull();
         var works = double.Parse(
@@ -193,13 +200,15 @@ public class TriangleBandSpecs
         [
             .. Rail.Of(12 * pitch, band.Height)
                 .Border(band)
-                .Fitted(fit => fit.Pitch(pitch).StaggeredRows(StaggeredEnds.Shifted).PitchBetween(pitch / 2, pitch))
-                .Fitted(fit => band.Rows.Any(row => row.IsStaggered) ? fit.StaggeredRows(StaggeredEnds.HalfGaps) : fit)
+                .Fitted(fit => fit.Pitch(pitch))
                 .Chips.Select(chip => chip.Outline),
         ];
 
     private static string Describe(Contour chip) =>
-        string.Join(",", chip.Vertices.Select(v => $"{v.Point.X:0.###} {v.Point.Y:0.###} {v.Bulge:0.###}"));
+        string.Join(
+            ",",
+            chip.Vertices.Select(v => $"{v.Point.X:0.###} {v.Point.Y:0.###} {v.Bulge:0.###}")
+        );
 
     private static (Point, Point, double) Undirected(Segment side) =>
         (side.Start.X, side.Start.Y).CompareTo((side.End.X, side.End.Y)) <= 0

@@ -1,0 +1,37 @@
+using System.CommandLine;
+using PatternGen.Gallery.Topics;
+
+namespace PatternGen.Gallery;
+
+/// <summary><c>all</c>: every topic in a folder of its own, and a page that shows them.</summary>
+internal static class AllCommand
+{
+    internal const string Name = "all";
+
+    internal static Command Make()
+    {
+        var output = Outputs.Option(Path.Combine("gallery", "out"));
+        var command = new Command(Name, "Makes everything, with an index.html to look at it.")
+        {
+            output,
+        };
+        command.SetAction(
+            async (parsed, cancellation) =>
+            {
+                var folder = parsed.GetValue(output)!;
+                ITopic[] topics =
+                [
+                    new RailTopic(RailTopic.SideboardRail, Path.Combine(folder, "rail")),
+                    new BandsTopic(Path.Combine(folder, "bands")),
+                ];
+                foreach (var topic in topics)
+                    await Reporter.RunAsync(topic, cancellation);
+                var page = Path.Combine(folder, "index.html");
+                WholeFile.Write(page, IndexPage.Of(folder, topics));
+                Reporter.Say(page);
+                return ExitCode.Done;
+            }
+        );
+        return command;
+    }
+}

@@ -1,0 +1,62 @@
+using System.CommandLine;
+
+namespace PatternGen.Gallery;
+
+/// <summary>The commands, and what becomes of an error.</summary>
+internal static class CommandLine
+{
+    private const string Description = """
+        Makes chip-carving patterns for measured wood: SVG, DXF and pictures.
+
+        Examples:
+          dotnet run --project gallery                 everything, into gallery/out
+          dotnet run --project gallery -- rail --length 742.5 --width 36 --out my-rail
+          dotnet run --project gallery -- rail --length "29 3/16 in" --width "1 1/2 in" --rules 2,4,4,2 --margin 6 --out my-rail
+          dotnet run --project gallery -- bands --out my-bands
+
+        Lengths are millimetres unless they carry a unit. Exit codes: 0 done, 1 impossible or
+        not written, 2 wrong command line, 130 stopped.
+        """;
+
+    internal static async Task<int> RunAsync(string[] args)
+    {
+        var root = new RootCommand(Description)
+        {
+            RailCommand.Make(),
+            BandsCommand.Make(),
+            AllCommand.Make(),
+        };
+        // No argument means everything.
+        var parsed = root.Parse(args.Length == 0 ? [AllCommand.Name] : args);
+        if (parsed.Errors.Count > 0)
+        {
+            foreach (var error in parsed.Errors)
+                Console.Error.WriteLine($"gallery: {error.Message}");
+            Console.Error.WriteLine("gallery: '--help' lists commands, options and examples.");
+            return ExitCode.Usage;
+        }
+        try
+        {
+            return await parsed.InvokeAsync(new() { EnableDefaultExceptionHandler = false });
+        }
+        catch (OperationCanceledException)
+        {
+            Console.Error.WriteLine("gallery: stopped; no file was left half-written.");
+            return ExitCode.Cancelled;
+        }
+        catch (Exception error)
+            when (error is PatternException or IOException or UnauthorizedAccessException)
+        {
+            Console.Error.WriteLine($"gallery: {error.Message}");
+            return ExitCode.Failed;
+        }
+        catch (ArgumentException error)
+        {
+            Console.Error.WriteLine($"gallery: {FirstLine(error.Message)}");
+            return ExitCode.Usage;
+        }
+    }
+
+    /// <summary>Without the parameter name and value that the framework adds below.</summary>
+    private static string FirstLine(string message) => message.Split('\n', 2)[0].Trim();
+}

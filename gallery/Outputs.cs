@@ -1,0 +1,15 @@
+using System.CommandLine;
+
+namespace PatternGen.Gallery;
+
+/// <summary>The option that says where files go.</summary>
+internal static class Outputs
+{
+    internal static Option<string> Option(string standard) =>
+        new("--out")
+        {
+            Description = "Folder for the files; made if it is not there",
+            HelpName = "DIR",
+            DefaultValueFactory = _ => standard,
+        };
+}

@@ -1,0 +1,3 @@
+using PatternGen.Gallery;
+
+return await CommandLine.RunAsync(args);

@@ -1,0 +1,72 @@
+using System.CommandLine;
+using PatternGen.Gallery.Topics;
+
+namespace PatternGen.Gallery;
+
+/// <summary><c>rail</c>: one border for anyone's measurement.</summary>
+internal static class RailCommand
+{
+    internal static Command Make()
+    {
+        var length = Lengths.Option(
+            "--length",
+            "Length that is seen, between the shoulders",
+            required: true
+        );
+        var width = Lengths.Option("--width", "Width of the rail", required: true);
+        var rules = Lengths.ListOption(
+            "--rules",
+            "Distances between the ruled lines, from below",
+            [2, 4, 4, 2]
+        );
+        var fromEdge = Lengths.OptionalOption(
+            "--from-edge",
+            "Lower edge to lowest rule; centred if left out"
+        );
+        var margin = Lengths.Option("--margin", "Uncarved at each end; 0 if left out");
+        var pitch = Lengths.OptionalOption(
+            "--pitch",
+            "Length of a repeat to aim at; twice the tallest row if left out"
+        );
+        var name = new Option<string?>("--name")
+        {
+            Description = "What the piece is called on the print",
+        };
+        var output = Outputs.Option("rail");
+        var command = new Command(
+            "rail",
+            "Fits a band of triangles to a measured rail: rail.svg, rail-print.svg, rail.dxf, rail-lines.dxf, rail.png."
+        )
+        {
+            length,
+            width,
+            rules,
+            fromEdge,
+            margin,
+            pitch,
+            name,
+            output,
+        };
+        command.SetAction(
+            async (parsed, cancellation) =>
+            {
+                var rail = Rail.Of(parsed.GetValue(length), parsed.GetValue(width));
+                if (parsed.GetValue(name) is { } called)
+                    rail = rail.Named(called);
+                var border = rail.Border(
+                        TriangleBand.Ruled(parsed.GetValue(rules)!),
+                        parsed.GetValue(fromEdge)
+                    )
+                    .EndMargins(parsed.GetValue(margin));
+                if (parsed.GetValue(pitch) is { } nominal)
+                    border = border.Fitted(fit => fit.Pitch(nominal));
+                await Reporter.RunAsync(
+                    new RailTopic(border, parsed.GetValue(output)!),
+                    cancellation
+                );
+                return ExitCode.Done;
+            }
+        );
+        return command;
+    }
+}

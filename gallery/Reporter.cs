@@ -1,0 +1,41 @@
+using PatternGen.Gallery.Topics;
+using Spectre.Console;
+
+namespace PatternGen.Gallery;
+
+/// <summary>Runs a topic and says what is made: with a bar on a terminal, in plain lines elsewhere.</summary>
+internal static class Reporter
+{
+    internal static async Task RunAsync(ITopic topic, CancellationToken cancellation)
+    {
+        Directory.CreateDirectory(topic.Folder);
+        if (Console.IsOutputRedirected)
+            await MakeAsync(topic, () => { }, cancellation);
+        else
+            await WithBarAsync(topic, cancellation);
+        foreach (var work in topic.Works)
+            Say(Path.Combine(topic.Folder, work.File));
+        foreach (var caption in topic.Exhibits.Take(1).Select(exhibit => exhibit.Caption))
+            Say($"  {caption}");
+    }
+
+    internal static void Say(string line) => Console.WriteLine(line);
+
+    private static Task WithBarAsync(ITopic topic, CancellationToken cancellation) =>
+        AnsiConsole
+            .Progress()
+            .StartAsync(async progress =>
+            {
+                var bar = progress.AddTask(Markup.Escape(topic.Title), maxValue: topic.Works.Count);
+                await MakeAsync(topic, () => bar.Increment(1), cancellation);
+            });
+
+    private static async Task MakeAsync(ITopic topic, Action done, CancellationToken cancellation)
+    {
+        foreach (var work in topic.Works)
+        {
+            await work.Make(Path.Combine(topic.Folder, work.File), cancellation);
+            done();
+        }
+    }
+}
