@@ -51,7 +51,7 @@ public class DxfLintTests
             { "a closed contour without its flag", "90 3|70 1|43 0.0|10 0|20 0|10 8|20 0|42 0.1|10 4|20 4|", "90 4|70 0|43 0.0|10 0|20 0|10 8|20 0|42 0.1|10 4|20 4|10 0|20 0|", "closed: no flag" },
             { "an arc over a half circle", "42 0.1|", "42 1.5|", "bulge: more" },
             { "a bulge too small", "42 0.1|", "42 0.0000000001|", "bulge: too flat" },
-            { "an entity twice", "11 50|21 12|", "11 50|21 10|", "duplicate" },
+            { "an entity twice", "10 0|20 12|30 0.0|11 50|21 12|", "10 0|20 10|30 0.0|11 50|21 10|", "duplicate" },
             { "a part twice", "10 0|20 12|30 0.0|11 50|21 12|", "10 0|20 10|30 0.0|11 60|21 10|", "overlap" },
             { "a gap", "10 0|20 12|", "10 0|20 10.02|", "gap" },
         };

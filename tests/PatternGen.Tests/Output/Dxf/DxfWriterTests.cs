@@ -83,7 +83,7 @@ public class DxfWriterTests
     public void Neighbours_meet_in_the_same_digits()
     {
         var corners = DxfSamples
-            .Chips(Pattern.OfChips(DxfSamples.Triangle).Repeated(91, 8.0275).Scaled(1.0 / 3))
+            .Chips(Pattern.OfChips(DxfSamples.Triangle).Repeated(91, 8).Scaled(8.0275 / 8 / 3))
             .SelectMany(chip => chip.Corners.Where(corner => corner.Y == 0))
             .Select(corner => corner.X);
 
@@ -183,9 +183,9 @@ public class DxfWriterTests
     [InlineData(0.0006, false)]
     public void An_arc_flatter_than_half_a_thousandth_is_a_line(double sagitta, bool isLine)
     {
-        var chip = new Contour([new(0, 0), new(66, 0, 2 * sagitta / 66), new(33, 30)]);
+        var chip = new Contour([new(0, 0, 2 * sagitta / 66), new(66, 0), new(33, 30)]);
 
-        var bulge = DxfSamples.Chips(Pattern.OfChips(chip)).Single().Corners[1].Bulge;
+        var bulge = DxfSamples.Chips(Pattern.OfChips(chip)).Single().Corners[0].Bulge;
 
         (bulge == 0).ShouldBe(isLine);
     }
