@@ -6,7 +6,11 @@ namespace PatternGen.Tests.Output.Dxf;
 /// <summary>A pair of a code and a value, and the line where the code stands.</summary>
 internal readonly record struct DxfGroup(int Code, string Value, int Line)
 {
-    public double Number => double.Parse(Value, NumberStyles.Float, CultureInfo.InvariantCulture);
+    /// <summary>The value as a number, or NaN if it is none.</summary>
+    public double Number =>
+        double.TryParse(Value, NumberStyles.Float, CultureInfo.InvariantCulture, out var number)
+            ? number
+            : double.NaN;
 }
 
 /// <summary>A group with code 0 and those up to the next one.</summary>
@@ -97,6 +101,7 @@ internal sealed class DxfDocument
             {
                 "SECTION" => (name, ""),
                 "TABLE" => (section, name),
+                "EOF" => ("", ""),
                 _ => (section, table),
             };
             records.Add(new(section, table, [.. groups.Skip(start).Take(end - start)]));

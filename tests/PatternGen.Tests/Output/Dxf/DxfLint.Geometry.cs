@@ -104,11 +104,14 @@ internal sealed partial class DxfLint
             shape
                 .Pieces.Select(piece =>
                 {
-                    var box = piece.Box;
-                    return FormattableString.Invariant(
-                        $"{box.Left:0.0000},{box.Low:0.0000},{box.Right:0.0000},{box.High:0.0000},{piece.Length:0.0000}"
-                    );
+                    string[] ends = [Text(piece.From.X, piece.From.Y), Text(piece.To.X, piece.To.Y)];
+                    Array.Sort(ends, StringComparer.Ordinal);
+                    return $"{ends[0]} {ends[1]} {Text(piece.Middle.X, piece.Middle.Y)}";
                 })
                 .Order(StringComparer.Ordinal)
         );
+
+    private static string Text(double x, double y) =>
+        // Adding 0 makes a negative zero positive.
+        FormattableString.Invariant($"{Math.Round(x, 4) + 0.0},{Math.Round(y, 4) + 0.0}");
 }

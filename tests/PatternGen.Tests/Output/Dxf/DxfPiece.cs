@@ -14,6 +14,13 @@ internal readonly record struct DxfPiece(string Layer, DxfCorner From, DxfCorner
 
     public double Length => IsLine ? Chord : Radius * 4 * Math.Atan(Math.Abs(Bulge));
 
+    /// <summary>The point half-way along: half the bulge times the chord to the right of the chord's middle.</summary>
+    public (double X, double Y) Middle =>
+        (
+            (From.X + To.X) / 2 + (To.Y - From.Y) * Bulge / 2,
+            (From.Y + To.Y) / 2 - (To.X - From.X) * Bulge / 2
+        );
+
     public (double X, double Y) Centre
     {
         get
