@@ -26,7 +26,8 @@ internal sealed class DxfContent
             LinesOn(Layer.Note)
                 .Concat(LinesOn(Layer.Labels))
                 .Select(stroke => (Extents?)stroke.Extents)
-                .Aggregate(pattern.Extents, PatternNode.Union) ?? default;
+                .Aggregate(pattern.Extents, PatternNode.Union)
+            ?? default;
     }
 
     /// <summary>Outlines of the wood, each once.</summary>

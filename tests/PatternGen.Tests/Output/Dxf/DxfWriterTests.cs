@@ -36,7 +36,9 @@ public class DxfWriterTests
 
         DxfLint
             .Check(DxfSamples.Write(turned, options), mayShareSides: true)
-            .Where(finding => decimals > 3 || !finding.StartsWith("header: $EXT", StringComparison.Ordinal))
+            .Where(finding =>
+                decimals > 3 || !finding.StartsWith("header: $EXT", StringComparison.Ordinal)
+            )
             .ShouldBeEmpty();
     }
 
@@ -160,7 +162,9 @@ public class DxfWriterTests
     [Fact]
     public void A_chip_too_small_for_the_decimals_is_refused_with_its_place()
     {
-        var tiny = DxfSamples.Triangle.Transformed(Transform.Resize(1e-5).Then(Transform.Move(3, 4)));
+        var tiny = DxfSamples.Triangle.Transformed(
+            Transform.Resize(1e-5).Then(Transform.Move(3, 4))
+        );
 
         var error = Should.Throw<PatternException>(() =>
             DxfSamples.Write(Pattern.OfChips(tiny), SaveOptions.Default.WithDecimals(3))
