@@ -161,12 +161,13 @@ public class IntersectionSpecs
                 (one, other, share, otherShare) =>
                 {
                     var place = one.PointAt(one.Length * share);
-                    var moved = other.Transformed(
-                        Transform.Move(place - other.PointAt(other.Length * otherShare))
-                    );
-                    one.Intersect(moved)
-                        .Points.Concat(one.Intersect(moved).Stretches.Select(s => s.Nearest(place)))
-                        .ShouldContain(point => point.DistanceTo(place) < 0.01);
+                    var move = place - other.PointAt(other.Length * otherShare);
+                    var moved = other.Transformed(Transform.Move(move));
+                    // Curves that cross at a tiny angle are tangent, and where along them is only known to a root.
+                    var angle = one.TangentAt(one.Length * share)
+                        .Cross(other.TangentAt(other.Length * otherShare));
+                    if (Math.Abs(angle) > 1e-3)
+                        one.Intersect(moved).Points.Min(place.DistanceTo).ShouldBeLessThan(1e-3);
                 },
                 iter: 20000
             );

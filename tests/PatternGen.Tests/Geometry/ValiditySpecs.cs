@@ -17,8 +17,8 @@ public class ValiditySpecs
     [Fact]
     public void Arcs_that_cross_are_found_from_every_start_and_direction() =>
         EveryWay.Check(
-            // Two half circles that cross: the upper one hangs through the lower one.
-            new(new(0, 0, 1), new(4, 0), new(4, 1, 1), new(0, 1)),
+            // Two half circles that cross: the upper one hangs down, the lower one stands up.
+            new(new(0, 0, -1), new(4, 0), new(4, 1, -1), new(0, 1)),
             (contour, scale) => contour.CrossesItself().ShouldBe(true)
         );
 
@@ -50,7 +50,7 @@ public class ValiditySpecs
             new(4, 4),
             new(4, 0),
             new(2, 2),
-            new(0, 4)
+            new(0, 6)
         );
 
         ring.Validate().Flaws.ShouldHaveSingleItem().Kind.ShouldBe(FlawKind.SelfCrossing);
