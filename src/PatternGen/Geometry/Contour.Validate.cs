@@ -35,10 +35,7 @@ public sealed partial class Contour
 
     private Flaw FlawAt(RunContact contact)
     {
-        var (first, second) = (
-            Seek(contact.LengthOnFirst).Index,
-            Seek(contact.LengthOnSecond).Index
-        );
+        var (first, second) = (contact.SegmentOnFirst, contact.SegmentOnSecond);
         var (kind, reason) = contact.Kind switch
         {
             ContactKind.Crossing => (
@@ -59,5 +56,5 @@ public sealed partial class Contour
     }
 
     private bool AreNeighbours(int first, int second) =>
-        second - first <= 1 || (first == 0 && second == Count - 1);
+        Math.Abs(second - first) is 0 or 1 || Math.Abs(second - first) == Count - 1;
 }

@@ -4,18 +4,20 @@ namespace PatternGen.Geometry;
 internal readonly struct Passage
 {
     /// <summary>
-    /// Sine of the angle under which two ways set off alike, so that their curvatures decide. Larger values ask the
-    /// curvature where the directions already differ; smaller ones trust directions that rounding has turned.
+    /// Sine of the angle under which two straight ways set off alike. Larger values take lines that cross for one;
+    /// smaller ones trust directions that rounding has turned.
     /// </summary>
     private const double SameWay = 1e-7;
 
     private readonly Way _back;
     private readonly Way _ahead;
+    private readonly double _merge;
 
-    private Passage(Way back, Way ahead)
+    private Passage(Way back, Way ahead, double merge)
     {
         _back = back;
         _ahead = ahead;
+        _merge = merge;
     }
 
     /// <summary>The passage at a distance along a run; none at the ends of an open one.</summary>
@@ -29,7 +31,8 @@ internal readonly struct Passage
         // Between two corners both sides lie on one segment; at a corner the ways are those of the segments' ends.
         return new(
             new(-before.Segment.TangentAt(before.Near), -before.Segment.Curvature),
-            new(after.Segment.TangentAt(after.Near), after.Segment.Curvature)
+            new(after.Segment.TangentAt(after.Near), after.Segment.Curvature),
+            merge
         );
 
         (Segment Segment, double Near) Beside(SegmentRun run, double beside)
@@ -45,20 +48,27 @@ internal readonly struct Passage
     /// <summary>1 to the left of this passage, -1 to the right, 0 along it.</summary>
     private int SideOf(Way way)
     {
-        if (_ahead.IsAlike(way))
+        if (IsAlike(_ahead, way))
             return Math.Sign(way.Bend - _ahead.Bend);
-        if (_back.IsAlike(way))
+        if (IsAlike(_back, way))
             return Math.Sign(_back.Bend - way.Bend);
         return _ahead.TurnTo(way) < _ahead.TurnTo(_back) ? 1 : -1;
+    }
+
+    /// <summary>
+    /// Whether the curvatures must tell the ways apart. Curves that touch stay within the merge distance for
+    /// sqrt(merge / curvature) to either side, and have turned by sqrt(merge × curvature) there.
+    /// </summary>
+    private bool IsAlike(Way way, Way other)
+    {
+        var turned = 4 * Math.Sqrt(_merge * (Math.Abs(way.Bend) + Math.Abs(other.Bend)));
+        return way.Direction.Dot(other.Direction) > 0
+            && Math.Abs(way.Direction.Cross(other.Direction)) <= Math.Max(SameWay, turned);
     }
 
     /// <summary>A direction of length 1 in which a curve sets off, and its curvature that way.</summary>
     private readonly record struct Way(Vector Direction, double Bend)
     {
-        internal bool IsAlike(Way other) =>
-            Direction.Dot(other.Direction) > 0
-            && Math.Abs(Direction.Cross(other.Direction)) <= SameWay;
-
         /// <summary>Counter-clockwise angle in radians, from 0 to a whole turn.</summary>
         internal double TurnTo(Way other)
         {

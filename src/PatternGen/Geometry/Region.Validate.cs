@@ -25,7 +25,7 @@ public sealed partial class Region
                 contact.Kind == ContactKind.Crossing
                     ? (FlawKind.RingsCrossing, "cross")
                     : (FlawKind.RingsOverlapping, "run along each other");
-            var segment = _contours[first].Seek(contact.LengthOnFirst).Index;
+            var segment = contact.SegmentOnFirst;
             flaws.Add(
                 new(kind, contact.Point, segment, $"the rings {first} and {second} {what}.", first)
             );

@@ -20,20 +20,22 @@ public readonly record struct RunContact
     internal RunContact(
         ContactKind kind,
         Point point,
-        double lengthOnFirst,
-        double lengthOnSecond,
-        Segment? stretch = null
+        RunPlace first,
+        RunPlace second,
+        Segment? stretch
     )
     {
         Kind = kind;
         Point = point;
-        LengthOnFirst = lengthOnFirst;
-        LengthOnSecond = lengthOnSecond;
+        LengthOnFirst = first.Length;
+        LengthOnSecond = second.Length;
+        SegmentOnFirst = first.Segment;
+        SegmentOnSecond = second.Segment;
         Stretch = stretch;
     }
 
     /// <summary>How they meet.</summary>
-    public ContactKind Kind { get; }
+    public ContactKind Kind { get; internal init; }
 
     /// <summary>Where they meet; where they overlap, the start of the stretch as the first run goes.</summary>
     public Point Point { get; }
@@ -44,6 +46,17 @@ public readonly record struct RunContact
     /// <summary>Distance in mm along the second run to <see cref="Point"/>.</summary>
     public double LengthOnSecond { get; }
 
+    /// <summary>The place in the first run of the segment concerned; at a corner, of one of the two.</summary>
+    public int SegmentOnFirst { get; }
+
+    /// <summary>The place in the second run of the segment concerned; at a corner, of one of the two.</summary>
+    public int SegmentOnSecond { get; }
+
     /// <summary>Where they overlap: the stretch, as the first run goes, for each pair of segments; null elsewhere.</summary>
     public Segment? Stretch { get; }
 }
+
+/// <summary>A place along a run.</summary>
+/// <param name="Length">Distance from the start in mm.</param>
+/// <param name="Segment">The segment's place in the run.</param>
+internal readonly record struct RunPlace(double Length, int Segment);

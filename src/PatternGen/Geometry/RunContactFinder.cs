@@ -71,10 +71,10 @@ internal sealed class RunContactFinder
         var onSecond = Place(_second, second, _secondSegments[second], point);
         if (ReferenceEquals(_first, _second))
         {
-            if (onFirst > onSecond)
+            if (onFirst.Length > onSecond.Length)
                 (onFirst, onSecond) = (onSecond, onFirst);
             // A place always meets itself: neighbours have a corner in common.
-            if (stretch is null && IsOnePlace(onFirst, onSecond))
+            if (stretch is null && IsOnePlace(onFirst.Length, onSecond.Length))
                 return;
         }
         _found.Add(new(kind, point, onFirst, onSecond, stretch));
@@ -89,10 +89,11 @@ internal sealed class RunContactFinder
     }
 
     /// <summary>Distance along the run; the end of a closed run is its start.</summary>
-    private double Place(SegmentRun run, int index, Segment segment, Point point)
+    private RunPlace Place(SegmentRun run, int index, Segment segment, Point point)
     {
         var length = run.StartOf(index) + segment.LengthAt(point);
-        return run.IsClosed && run.Length - length <= _tolerance.Merge ? 0 : length;
+        var isStart = run.IsClosed && run.Length - length <= _tolerance.Merge;
+        return new(isStart ? 0 : length, index);
     }
 
     /// <summary>In order, each place once, with points classified.</summary>
@@ -140,13 +141,7 @@ internal sealed class RunContactFinder
     {
         var first = Passage.Through(_first, contact.LengthOnFirst, _tolerance.Merge);
         var second = Passage.Through(_second, contact.LengthOnSecond, _tolerance.Merge);
-        return first is { } a && second is { } b && a.IsCrossedBy(b)
-            ? new(
-                ContactKind.Crossing,
-                contact.Point,
-                contact.LengthOnFirst,
-                contact.LengthOnSecond
-            )
-            : contact;
+        var isCrossing = first is { } a && second is { } b && a.IsCrossedBy(b);
+        return isCrossing ? contact with { Kind = ContactKind.Crossing } : contact;
     }
 }

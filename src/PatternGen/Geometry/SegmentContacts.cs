@@ -24,7 +24,17 @@ internal struct SegmentContacts(Segment first, Segment second, Tolerance toleran
     }
 
     /// <summary>A point of the first segment that lies on the whole line or circle of the second.</summary>
-    internal void AddCrossing(Point point) => AddIfOn(second, point);
+    /// <remarks>
+    /// An end that touches may lie up to the merge distance off the other curve, and so, where they cross at a small angle,
+    /// much farther along it from the crossing. It is the same contact if the curves stay together all the way.
+    /// </remarks>
+    internal void AddCrossing(Point point)
+    {
+        for (var i = 0; i < _count; i++)
+            if (StaysTogether(first.LengthAt(_points[i]), first.LengthAt(point)))
+                return;
+        AddIfOn(second, point);
+    }
 
     /// <summary>A tangency next to an end that touches is that touch: where along the curves it lies is only known to the square root.</summary>
     internal void AddTangency(Point point, double spread)
@@ -119,9 +129,11 @@ internal struct SegmentContacts(Segment first, Segment second, Tolerance toleran
         var start = first.LengthAt(from);
         var end = first.LengthAt(to);
         stretch = new(from, to, first.PartBulge((end - start) / first.Length));
-        return end - start > tolerance.Merge
-            && second.DistanceTo(first.PointAt((start + end) / 2)) <= tolerance.Merge;
+        return end - start > tolerance.Merge && StaysTogether(start, end);
     }
+
+    private readonly bool StaysTogether(double from, double to) =>
+        second.DistanceTo(first.PointAt((from + to) / 2)) <= tolerance.Merge;
 
     [InlineArray(MostPoints)]
     private struct Points
