@@ -34,6 +34,23 @@ internal sealed class SvgLayers(Pattern pattern, SvgFile file, SaveOptions optio
             SidesOnce(style with { Fill = SvgStyle.None });
     }
 
+    /// <summary>Draws the walls of chips that get some light.</summary>
+    /// <param name="light">How much.</param>
+    /// <param name="colour">The colour that it gives them.</param>
+    /// <param name="edge">Width in mm along the sides that is left free.</param>
+    internal void Walls(WallLight light, string colour, double edge)
+    {
+        if (!Has(Layer.Chips))
+            return;
+        file.StartGroup(
+            $"walls-in-{light.ToString().ToLowerInvariant()}-light",
+            null,
+            SvgStyle.Area(colour)
+        );
+        pattern.Root.Draw(new SvgWallSink(file.Paths, light, edge), LayerSet.Chips);
+        file.EndGroup();
+    }
+
     private void SidesOnce(SvgStyle style)
     {
         Start(Layer.Chips, style);
