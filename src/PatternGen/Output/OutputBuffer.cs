@@ -33,12 +33,19 @@ internal sealed class OutputBuffer(
     }
 
     /// <summary>Writes a number in fixed point with at most the given decimals.</summary>
-    internal void Write(double value, int decimals) =>
-        _count += FixedPoint.Write(Room(FixedPoint.MaxLength), value, decimals);
+    internal void Write(double value, int decimals)
+    {
+        // Not in one expression with the count: the room may first have to be made by flushing.
+        var room = Room(FixedPoint.MaxLength);
+        Advance(FixedPoint.Write(room, value, decimals));
+    }
 
     /// <summary>Writes a number that <see cref="FixedPoint.Scale"/> has rounded.</summary>
-    internal void WriteScaled(long scaled, int decimals) =>
-        _count += FixedPoint.WriteScaled(Room(FixedPoint.MaxLength), scaled, decimals);
+    internal void WriteScaled(long scaled, int decimals)
+    {
+        var room = Room(FixedPoint.MaxLength);
+        Advance(FixedPoint.WriteScaled(room, scaled, decimals));
+    }
 
     /// <summary>Writes an integer.</summary>
     internal void Write(long value) => WriteScaled(value, 0);

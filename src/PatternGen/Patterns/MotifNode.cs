@@ -16,6 +16,9 @@ internal sealed class MotifNode : PatternNode
     /// <summary>All chips of a leaf make one row.</summary>
     internal override IReadOnlyList<int> RowSizes => Chips.Length > 0 ? [Chips.Length] : [];
 
+    internal override long PieceCount =>
+        (long)Chips.Length + LineCuts.Length + LayoutLines.Length + Stock.Length + Labels.Length;
+
     internal override LayerSet Layers =>
         (Stock.Length > 0 ? LayerSet.Stock : 0)
         | (LayoutLines.Length > 0 ? LayerSet.LayoutLines : 0)
@@ -28,21 +31,22 @@ internal sealed class MotifNode : PatternNode
     internal override IEnumerable<(MotifNode Motif, IPatternSink Sink)> Leaves(IPatternSink sink) =>
         [(this, sink)];
 
+    // Bits are tested by hand: unoptimised, HasFlag makes garbage, and this runs for every repeat.
     private void Emit(IPatternSink sink, LayerSet layers)
     {
-        if (layers.HasFlag(LayerSet.Stock))
+        if ((layers & LayerSet.Stock) != 0)
             for (var i = 0; i < Stock.Length; i++)
                 sink.Stock(Stock[i].Span);
-        if (layers.HasFlag(LayerSet.LayoutLines))
+        if ((layers & LayerSet.LayoutLines) != 0)
             for (var i = 0; i < LayoutLines.Length; i++)
                 sink.LayoutLine(LayoutLines[i].Span);
-        if (layers.HasFlag(LayerSet.LineCuts))
+        if ((layers & LayerSet.LineCuts) != 0)
             for (var i = 0; i < LineCuts.Length; i++)
                 sink.LineCut(LineCuts[i].Path.Span, LineCuts[i].Width);
-        if (layers.HasFlag(LayerSet.Chips))
+        if ((layers & LayerSet.Chips) != 0)
             for (var i = 0; i < Chips.Length; i++)
                 sink.Chip(new(new(0, i), Chips[i].Span, Chips[i], Transform.Identity));
-        if (layers.HasFlag(LayerSet.Labels))
+        if ((layers & LayerSet.Labels) != 0)
             for (var i = 0; i < Labels.Length; i++)
                 sink.Label(Labels[i]);
     }

@@ -13,13 +13,21 @@ internal sealed class DxfContent
     {
         var decimals = options.Decimals;
         var read = PatternReader.Read(pattern.Root);
+        if (MachineNote.Place(pattern, options.Wording) is { } note)
+            AddLines(Layer.Note, note.Strokes(), decimals);
+        AddLines(Layer.Labels, read.Labels.SelectMany(label => label.Strokes()), decimals);
         AddLines(Layer.LayoutLines, read.LayoutLines, decimals);
         AddLines(Layer.LineCuts, read.LineCuts.Select(cut => cut.Path), decimals);
         if (options.SharedSides == SharedSides.Once)
             _lines[Layer.Chips] = ChipSides.Chains(pattern, decimals);
         Stock = [.. read.Stock.DistinctBy(outline => new OutlineKey(outline, decimals))];
         ClosedChipCount = options.SharedSides == SharedSides.Closed ? pattern.ChipCount : 0;
-        Extents = pattern.Extents!.Value;
+        Extents =
+            LinesOn(Layer.Note)
+                .Concat(LinesOn(Layer.Labels))
+                .Select(stroke => (Extents?)stroke.Extents)
+                .Aggregate(pattern.Extents, PatternNode.Union)
+            ?? default;
     }
 
     /// <summary>Outlines of the wood, each once.</summary>

@@ -1,3 +1,4 @@
+using System.Numerics;
 using PatternGen.Geometry;
 
 namespace PatternGen;
@@ -9,6 +10,9 @@ internal sealed class DxfGroups(OutputBuffer output, int decimals)
     private const int BulgeDecimals = 15;
     private const int SmallBulgeDecimals = 18;
     private const double SmallBulge = 1e-5;
+
+    /// <summary>Three numbers with their codes and line ends.</summary>
+    private const int MaxVertexLength = 3 * (FixedPoint.MaxLength + 6);
 
     /// <summary>Writes groups in a readable form, for what is written once in a file.</summary>
     /// <param name="groups">ASCII; a group a line, as code, space, value. A code alone has an empty value.</param>
@@ -48,27 +52,35 @@ internal sealed class DxfGroups(OutputBuffer output, int decimals)
         output.Write("\r\n"u8);
     }
 
-    /// <summary>Writes a bulge, and nothing for a line, whose bulge is the default.</summary>
-    internal void WriteBulge(double bulge)
+    /// <summary>Writes a corner in the plane, and the bulge of an arc that starts there; 0 is the default.</summary>
+    /// <param name="vertex">The corner.</param>
+    /// <param name="afterPlace">Groups between the place and the bulge, short.</param>
+    internal void Write(in RoundedVertex vertex, ReadOnlySpan<byte> afterPlace = default)
     {
-        if (bulge == 0)
-            return;
-        output.Write("42\r\n"u8);
-        output.Write(bulge, Math.Abs(bulge) < SmallBulge ? SmallBulgeDecimals : BulgeDecimals);
-        output.Write("\r\n"u8);
+        // Most of a file is corners, hence one piece of buffer for all their groups.
+        var room = output.Room(MaxVertexLength + afterPlace.Length);
+        var length = Copy("10\r\n"u8, room);
+        length += FixedPoint.WriteScaled(room[length..], vertex.X, decimals);
+        length += Copy("\r\n20\r\n"u8, room[length..]);
+        length += FixedPoint.WriteScaled(room[length..], vertex.Y, decimals);
+        length += Copy("\r\n"u8, room[length..]);
+        length += Copy(afterPlace, room[length..]);
+        if (vertex.Bulge != 0)
+            length += WriteBulge(room[length..], vertex.Bulge);
+        output.Advance(length);
     }
 
-    /// <summary>Writes a handle: a number that names an entity, in base 16.</summary>
+    /// <summary>Writes a handle: a number above 0 that names an entity, in base 16.</summary>
     internal void WriteHandle(long handle)
     {
-        Span<byte> digits = stackalloc byte[16];
-        handle.TryFormat(
-            digits,
-            out var count,
-            "X",
-            System.Globalization.CultureInfo.InvariantCulture
-        );
-        output.Write(digits[..count]);
+        var room = output.Room(16);
+        var length = (BitOperations.Log2((ulong)handle) + 4) / 4;
+        for (var at = length - 1; at >= 0; at--)
+        {
+            room[at] = "0123456789ABCDEF"u8[(int)(handle & 15)];
+            handle >>= 4;
+        }
+        output.Advance(length);
     }
 
     internal void WriteExtents(Extents extents)
@@ -84,6 +96,20 @@ internal sealed class DxfGroups(OutputBuffer output, int decimals)
         Write("10\r\n"u8, point.X);
         Write("20\r\n"u8, point.Y);
         Write("30\r\n0.0\r\n"u8);
+    }
+
+    private static int WriteBulge(Span<byte> room, double bulge)
+    {
+        var bulgeDecimals = Math.Abs(bulge) < SmallBulge ? SmallBulgeDecimals : BulgeDecimals;
+        var length = Copy("42\r\n"u8, room);
+        length += FixedPoint.Write(room[length..], bulge, bulgeDecimals);
+        return length + Copy("\r\n"u8, room[length..]);
+    }
+
+    private static int Copy(ReadOnlySpan<byte> bytes, Span<byte> room)
+    {
+        bytes.CopyTo(room);
+        return bytes.Length;
     }
 
     private void WriteLine(ReadOnlySpan<char> text)

@@ -1,5 +1,3 @@
-using PatternGen.Geometry;
-
 namespace PatternGen;
 
 /// <summary>Writes a pattern as DXF: centre lines in millimetres, a layer for each purpose.</summary>
@@ -23,7 +21,7 @@ internal static class DxfWriter
             foreach (var chain in content.LinesOn(layer))
                 shapes.Run(layer, chain);
             if (layer == Layer.Chips && content.ClosedChipCount > 0)
-                pattern.Root.Draw(new ChipSink(shapes));
+                pattern.Root.Draw(new ChipSink(shapes), LayerSet.Chips);
             if (layer == Layer.Stock)
                 foreach (var outline in content.Stock)
                     shapes.Ring(layer, outline.Span);
@@ -31,16 +29,8 @@ internal static class DxfWriter
     }
 
     /// <summary>Draws the chips, as they come out of the tree.</summary>
-    private sealed class ChipSink(DxfShapes shapes) : IPatternSink
+    private sealed class ChipSink(DxfShapes shapes) : SelectiveSink
     {
-        void IPatternSink.Chip(in PlacedChip chip) => shapes.Ring(Layer.Chips, chip.Outline);
-
-        void IPatternSink.LineCut(ReadOnlySpan<Vertex> path, double width) { }
-
-        void IPatternSink.LayoutLine(ReadOnlySpan<Vertex> path) { }
-
-        void IPatternSink.Stock(ReadOnlySpan<Vertex> outline) { }
-
-        void IPatternSink.Label(Label label) { }
+        public override void Chip(in PlacedChip chip) => shapes.Ring(Layer.Chips, chip.Outline);
     }
 }

@@ -94,10 +94,7 @@ internal sealed class R12File(OutputBuffer output, int decimals) : IDxfFile
         {
             _groups.Write("0\r\nVERTEX\r\n"u8);
             _groups.Write(_onLayer[(int)layer]);
-            _groups.WriteScaled("10\r\n"u8, vertex.X);
-            _groups.WriteScaled("20\r\n"u8, vertex.Y);
-            _groups.Write("30\r\n0.0\r\n"u8);
-            _groups.WriteBulge(vertex.Bulge);
+            _groups.Write(vertex, "30\r\n0.0\r\n"u8);
         }
         _groups.Write("0\r\nSEQEND\r\n"u8);
         _groups.Write(_onLayer[(int)layer]);

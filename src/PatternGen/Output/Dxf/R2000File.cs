@@ -50,11 +50,7 @@ internal sealed partial class R2000File(OutputBuffer output, int decimals) : IDx
         _groups.Write("AcDbPolyline\r\n90\r\n"u8, vertices.Length);
         _groups.Write(closed ? "70\r\n1\r\n43\r\n0.0\r\n"u8 : "70\r\n0\r\n43\r\n0.0\r\n"u8);
         foreach (ref readonly var vertex in vertices)
-        {
-            _groups.WriteScaled("10\r\n"u8, vertex.X);
-            _groups.WriteScaled("20\r\n"u8, vertex.Y);
-            _groups.WriteBulge(vertex.Bulge);
-        }
+            _groups.Write(vertex);
     }
 
     public void Circle(Layer layer, Point centre, double radius)

@@ -26,22 +26,14 @@ internal static class ChipSides
     private static SideSet Collect(Pattern pattern, int decimals)
     {
         var sink = new Sink(decimals);
-        pattern.Root.Draw(sink);
+        pattern.Root.Draw(sink, LayerSet.Chips);
         return sink.Sides;
     }
 
-    private sealed class Sink(int decimals) : IPatternSink
+    private sealed class Sink(int decimals) : SelectiveSink
     {
         internal SideSet Sides { get; } = new(decimals);
 
-        void IPatternSink.Chip(in PlacedChip chip) => Sides.Add(chip.Outline, closed: true);
-
-        void IPatternSink.LineCut(ReadOnlySpan<Vertex> path, double width) { }
-
-        void IPatternSink.LayoutLine(ReadOnlySpan<Vertex> path) { }
-
-        void IPatternSink.Stock(ReadOnlySpan<Vertex> outline) { }
-
-        void IPatternSink.Label(Label label) { }
+        public override void Chip(in PlacedChip chip) => Sides.Add(chip.Outline, closed: true);
     }
 }

@@ -30,31 +30,36 @@ internal sealed class SideRuns
     internal static IReadOnlyList<Chain> Of(SidePieces pieces)
     {
         var runs = new SideRuns(pieces);
-        foreach (var ends in runs.EndsByPoint())
-            runs.Join(ends);
+        var ends = runs.EndsByPoint();
+        for (var point = 0; point < ends.Count; point++)
+            runs.Join(ends[point]);
         return runs.Walk();
     }
 
-    private IEnumerable<List<int>> EndsByPoint()
+    private Buckets EndsByPoint()
     {
-        var ends = new List<int>?[_pieces.Points.Count];
-        for (var end = 0; end < _mates.Length; end++)
-            (ends[PointOf(end)] ??= []).Add(end);
-        return ends.OfType<List<int>>();
+        var points = new int[_mates.Length];
+        for (var end = 0; end < points.Length; end++)
+            points[end] = PointOf(end);
+        return new(points, _pieces.Points.Count);
     }
 
-    private void Join(List<int> ends)
+    private void Join(ReadOnlySpan<int> ends)
     {
-        if (ends.Count == 2)
+        if (ends.Length == 2)
             Join(ends[0], ends[1]);
-        if (ends.Count <= 2)
-            return;
-        var departures = ends.Select(DepartureOf).ToArray();
+        else if (ends.Length > 2)
+            JoinStraightest(ends.ToArray());
+    }
+
+    private void JoinStraightest(int[] ends)
+    {
+        var departures = Array.ConvertAll(ends, DepartureOf);
         var pairs =
-            from one in Enumerable.Range(0, ends.Count)
+            from one in Enumerable.Range(0, ends.Length)
             from other in Enumerable.Range(0, one)
             let bend = departures[one].BendTo(departures[other])
-            orderby bend.Turn, bend.Curvature, ends[other], ends[one]
+            orderby bend.Turn, bend.Curvature, other, one
             select (One: ends[one], Other: ends[other]);
         foreach (var pair in pairs)
             if (_mates[pair.One] == None && _mates[pair.Other] == None)
