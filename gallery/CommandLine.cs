@@ -23,8 +23,9 @@ internal static class CommandLine
         var root = new RootCommand(Description)
         {
             RailCommand.Make(),
-            BandsCommand.Make(),
+            FolderCommand.Bands(),
             AllCommand.Make(),
+            FolderCommand.Readme(),
         };
         // No argument means everything.
         var parsed = root.Parse(args.Length == 0 ? [AllCommand.Name] : args);
@@ -52,11 +53,16 @@ internal static class CommandLine
         }
         catch (ArgumentException error)
         {
-            Console.Error.WriteLine($"gallery: {FirstLine(error.Message)}");
+            Console.Error.WriteLine($"gallery: {Plain(error)}");
             return ExitCode.Usage;
         }
     }
 
-    /// <summary>Without the parameter name and value that the framework adds below.</summary>
-    private static string FirstLine(string message) => message.Split('\n', 2)[0].Trim();
+    /// <summary>The message as its author wrote it, without the parameter name and value that the framework adds.</summary>
+    private static string Plain(ArgumentException error)
+    {
+        var line = error.Message.Split('\n', 2)[0].Trim();
+        var added = error.ParamName is { } name ? $" (Parameter '{name}')" : "";
+        return added.Length > 0 ? line.Replace(added, "", StringComparison.Ordinal) : line;
+    }
 }

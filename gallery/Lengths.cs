@@ -24,16 +24,11 @@ internal static class Lengths
             CustomParser = result => Parse(result, result.Tokens[0].Value),
         };
 
-    internal static Option<double[]> ListOption(
-        string name,
-        string description,
-        double[] standard
-    ) =>
+    internal static Option<double[]?> ListOption(string name, string description) =>
         new(name)
         {
             Description = description,
             HelpName = "LENGTH,…",
-            DefaultValueFactory = _ => standard,
             CustomParser = result =>
                 [.. result.Tokens[0].Value.Split(',').Select(text => Parse(result, text))],
         };

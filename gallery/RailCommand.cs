@@ -16,8 +16,7 @@ internal static class RailCommand
         var width = Lengths.Option("--width", "Width of the rail", required: true);
         var rules = Lengths.ListOption(
             "--rules",
-            "Distances between the ruled lines, from below",
-            [2, 4, 4, 2]
+            "Distances between the ruled lines, from below; 2,4,4,2 if left out"
         );
         var fromEdge = Lengths.OptionalOption(
             "--from-edge",
@@ -54,7 +53,7 @@ internal static class RailCommand
                 if (parsed.GetValue(name) is { } called)
                     rail = rail.Named(called);
                 var border = rail.Border(
-                        TriangleBand.Ruled(parsed.GetValue(rules)!),
+                        TriangleBand.Ruled(parsed.GetValue(rules) ?? [2, 4, 4, 2]),
                         parsed.GetValue(fromEdge)
                     )
                     .EndMargins(parsed.GetValue(margin));

@@ -8,7 +8,7 @@ internal static class Reporter
 {
     internal static async Task RunAsync(ITopic topic, CancellationToken cancellation)
     {
-        Directory.CreateDirectory(topic.Folder);
+        MakeFolder(topic.Folder);
         if (Console.IsOutputRedirected)
             await MakeAsync(topic, () => { }, cancellation);
         else
@@ -20,6 +20,21 @@ internal static class Reporter
     }
 
     internal static void Say(string line) => Console.WriteLine(line);
+
+    private static void MakeFolder(string folder)
+    {
+        try
+        {
+            Directory.CreateDirectory(folder);
+        }
+        catch (Exception error) when (error is IOException or UnauthorizedAccessException)
+        {
+            throw new IOException(
+                $"The folder '{folder}' can't be made ({error.Message.TrimEnd('.')}); choose another with --out.",
+                error
+            );
+        }
+    }
 
     private static Task WithBarAsync(ITopic topic, CancellationToken cancellation) =>
         AnsiConsole

@@ -15,7 +15,9 @@ public sealed partial class Region
     /// <exception cref="ArgumentNullException">There is no list, or an entry is null.</exception>
     public Region(params IEnumerable<Contour> contours)
     {
-        _parts = RegionNesting.Parts([.. Guard.NotNull(contours)]);
+        _parts = RegionNesting.Parts([
+            .. Guard.NotNull(contours).Select(contour => Guard.NotNull(contour)),
+        ]);
         _contours = [.. _parts.SelectMany(part => part.Holes.Prepend(part.Outer))];
     }
 

@@ -42,7 +42,7 @@ internal static class RegionNesting
         var boxes = new Extents[rings.Length];
         var areas = new double[rings.Length];
         for (var i = 0; i < rings.Length; i++)
-            (boxes[i], areas[i]) = (Guard.NotNull(rings[i]).Extents, rings[i].Area);
+            (boxes[i], areas[i]) = (rings[i].Extents, rings[i].Area);
         new ExtentsGrid(boxes).VisitPairs(
             (first, second) =>
             {

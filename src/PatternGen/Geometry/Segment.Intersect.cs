@@ -58,14 +58,15 @@ public readonly partial record struct Segment
     {
         var merge = contacts.Tolerance.Merge;
         var turning = -b / (2 * a);
-        var weight = first.Weight(turning);
-        // The gap grows as a s² from the turning place: so far along it stays within the merge distance.
-        var spread = Math.Sqrt(merge * weight / Math.Abs(a));
-        if (!(Math.Abs(turning) - spread < first.Half))
-            return false;
-        if (!(Math.Abs(c - b * b / (4 * a)) <= merge * weight))
-            return false;
         var within = Math.Clamp(turning, -first.Half, first.Half);
+        // The gap grows as a s² from the turning place: so far along it stays within the merge distance. A turning place
+        // at the far side of the circle has a weight without bound, so the weight is taken on the segment; where the
+        // curves do not bend apart both sides are infinite.
+        var spread = Math.Sqrt(merge * first.Weight(within) / Math.Abs(a));
+        if (!(Math.Abs(turning - within) < spread))
+            return false;
+        if (!(Math.Abs(c - b * b / (4 * a)) <= merge * first.Weight(turning)))
+            return false;
         contacts.AddTangency(first.At(within), 2 * spread);
         return true;
     }

@@ -37,6 +37,9 @@ public readonly record struct Tolerance
     public static Tolerance For(Extents extents) =>
         ForExtent(Math.Max(extents.Width, extents.Height));
 
+    /// <summary>The tolerance with a given merge distance, for work that goes on more coarsely.</summary>
+    internal static Tolerance OfMerge(double merge) => new(Math.Max(Smallest, merge));
+
     /// <summary>Whether two points count as one.</summary>
     public bool Same(Point a, Point b) => a.DistanceTo(b) <= Merge;
 }

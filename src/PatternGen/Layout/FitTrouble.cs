@@ -151,11 +151,11 @@ internal sealed class FitTrouble(Rail rail, Fitting fitting, PitchQuestion quest
         var shorter = SeenLength((fewer + question.Extra) * question.Max);
         var longer = SeenLength((more + question.Extra) * question.Min);
         if (shorter < rail.Length)
-            yield return $"a seen length of {Down(shorter)} mm ({fewer} repeats)";
+            yield return $"a seen length of {Down(shorter)} mm ({Repeats(fewer)})";
         else
             longer = SeenLength((fewer + question.Extra) * question.Min);
         if (longer > rail.Length)
-            yield return $"a seen length of {Up(longer)} mm ({(shorter < rail.Length ? more : fewer)} repeats)";
+            yield return $"a seen length of {Up(longer)} mm ({Repeats(shorter < rail.Length ? more : fewer)})";
     }
 
     private IEnumerable<string> Pitches(int fewer, int more)
@@ -164,7 +164,7 @@ internal sealed class FitTrouble(Rail rail, Fitting fitting, PitchQuestion quest
         {
             var pitch = question.PitchFor(count);
             var rounded = pitch > question.Max ? Up(pitch) : Down(pitch);
-            yield return $"limits that include {rounded} mm ({count} repeats)";
+            yield return $"limits that include {rounded} mm ({Repeats(count)})";
         }
     }
 
@@ -177,6 +177,8 @@ internal sealed class FitTrouble(Rail rail, Fitting fitting, PitchQuestion quest
             RepeatParity.Even => "even ",
             _ => "",
         };
+
+    private static string Repeats(int count) => count == 1 ? "1 repeat" : $"{count} repeats";
 
     private static string Up(double value) => Text(Math.Ceiling(value * Steps - Whole) / Steps);
 

@@ -46,7 +46,6 @@ public class FixedPointTests
 
     [Theory]
     [InlineData(0, 6, "0")]
-    [InlineData(-0.0, 6, "0")]
     [InlineData(-0.0000004, 6, "0")]
     [InlineData(0.0000005, 6, "0")]
     [InlineData(0.00000051, 6, "0.000001")]
@@ -63,6 +62,9 @@ public class FixedPointTests
         int decimals,
         string expected
     ) => Text(value, decimals).ShouldBe(expected);
+
+    [Fact]
+    public void Zero_has_no_sign() => Text(-0.0, 6).ShouldBe("0");
 
     [Theory]
     [InlineData(double.NaN)]

@@ -23,6 +23,5 @@ internal sealed class Buckets
 
     internal int Count => _starts.Length - 1;
 
-    internal ReadOnlySpan<int> this[int group] =>
-        _items.AsSpan(_starts[group].._starts[group + 1]);
+    internal ReadOnlySpan<int> this[int group] => _items.AsSpan(_starts[group].._starts[group + 1]);
 }

@@ -1,0 +1,48 @@
+using System.CommandLine;
+using PatternGen.Gallery.Topics;
+
+namespace PatternGen.Gallery;
+
+/// <summary>The commands that take nothing but a folder.</summary>
+internal static class FolderCommand
+{
+    /// <summary><c>bands</c>: the sample bands, each and all on one sheet.</summary>
+    internal static Command Bands() =>
+        Make(
+            "bands",
+            "Draws the sample bands, each by itself and all on one sheet.",
+            Outputs.Option("bands"),
+            folder => new BandsTopic(folder)
+        );
+
+    /// <summary><c>readme</c>: for developers, so not listed.</summary>
+    internal static Command Readme()
+    {
+        var command = Make(
+            "readme",
+            "Draws the picture of the README anew.",
+            Outputs.Option(Path.Combine("gallery", "pictures")),
+            folder => new ReadmeTopic(folder)
+        );
+        command.Hidden = true;
+        return command;
+    }
+
+    private static Command Make(
+        string name,
+        string description,
+        Option<string> output,
+        Func<string, ITopic> topic
+    )
+    {
+        var command = new Command(name, description) { output };
+        command.SetAction(
+            async (parsed, cancellation) =>
+            {
+                await Reporter.RunAsync(topic(parsed.GetValue(output)!), cancellation);
+                return ExitCode.Done;
+            }
+        );
+        return command;
+    }
+}

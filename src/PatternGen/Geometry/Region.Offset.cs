@@ -1,0 +1,31 @@
+namespace PatternGen.Geometry;
+
+public sealed partial class Region
+{
+    /// <summary>Returns the area within a distance of this region, or what is left of it farther in.</summary>
+    /// <param name="distance">In mm: positive grows the region and narrows its holes, negative shrinks it and widens them.</param>
+    /// <param name="join">How corners that open are rounded; <see cref="OffsetJoin.Round"/> by default.</param>
+    /// <returns>A region that may have more parts or fewer, or be empty. Arcs stay arcs.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The distance is not finite, or more than 1 km.</exception>
+    public Region Offset(double distance, OffsetJoin join = default)
+    {
+        Guard.Within(distance, -Guard.MaxSize, Guard.MaxSize);
+        if (IsEmpty)
+            return this;
+        var extents = Extents;
+        // No circle of this radius fits into the extents.
+        if (-2 * distance >= Math.Min(extents.Width, extents.Height))
+            return Empty;
+        var tolerance = Tolerance.For(extents.Grown(Math.Max(0, distance)));
+        if (Math.Abs(distance) <= tolerance.Merge)
+            return this;
+        return new(RegionOffset.Rings(_contours, distance, join, tolerance));
+    }
+
+    /// <summary>Returns what is left of this region farther in than a distance; holes get wider by it.</summary>
+    /// <param name="distance">In mm, 0 or more.</param>
+    /// <param name="join">How corners that open are rounded; <see cref="OffsetJoin.Round"/> by default.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The distance is negative, not finite, or more than 1 km.</exception>
+    public Region Inset(double distance, OffsetJoin join = default) =>
+        Offset(-Guard.NotNegative(distance), join);
+}

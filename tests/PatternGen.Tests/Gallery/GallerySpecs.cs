@@ -1,0 +1,127 @@
+namespace PatternGen.Tests.Gallery;
+
+public class GallerySpecs
+{
+    [Fact]
+    public void I_can_make_a_border_for_my_own_rail()
+    {
+        using var gallery = new GalleryProgram();
+
+        var (exitCode, output, error) = gallery.Run(
+            ["rail", "--length", "742.5", "--width", "36", "--margin", "6", "--out", "mine"]
+        );
+
+        error.ShouldBeEmpty();
+        exitCode.ShouldBe(0);
+        output.ShouldContain("91 repeats, pitch 8.0275 mm (8 asked), 6 mm margins, ends alike");
+        gallery
+            .Files()
+            .ShouldBe([
+                "mine/rail-lines.dxf",
+                "mine/rail-print.svg",
+                "mine/rail.dxf",
+                "mine/rail.png",
+                "mine/rail.svg",
+            ]);
+    }
+
+    [Fact]
+    public void Without_a_command_it_makes_everything_and_a_page_that_links_only_to_what_is_there()
+    {
+        using var gallery = new GalleryProgram();
+
+        var (exitCode, output, _) = gallery.Run();
+
+        exitCode.ShouldBe(0);
+        output.ShouldContain("index.html");
+        var files = gallery.Files();
+        files.ShouldContain("gallery/out/index.html");
+        files.ShouldContain("gallery/out/rail/rail.dxf");
+        files.ShouldContain("gallery/out/bands/bands.svg");
+        var page = File.ReadAllText(Path.Combine(gallery.Folder, "gallery/out/index.html"));
+        foreach (var link in page.Split(["src=\"", "href=\""], StringSplitOptions.None).Skip(1))
+            files.ShouldContain("gallery/out/" + link[..link.IndexOf('"')]);
+    }
+
+    [Fact]
+    public void Lengths_in_inches_need_their_unit()
+    {
+        using var gallery = new GalleryProgram();
+
+        var inches = gallery.Run("rail", "--length", "29 3/16 in", "--width", "1.5\"");
+        // 29 3/16 in × 25.4 = 741.3625 mm; 1.5 in = 38.1 mm.
+        inches.Output.ShouldContain("741.36 × 38.1 mm");
+
+        var guess = gallery.Run("rail", "--length", "29 3/16", "--width", "36");
+        guess.ExitCode.ShouldBe(2);
+        guess.Error.ShouldContain("add the unit");
+    }
+
+    [Theory]
+    [InlineData("required", "rail")]
+    [InlineData("nonsense", "nonsense")]
+    [InlineData("--help", "rail", "--length", "long", "--width", "36")]
+    [InlineData("more than 0", "rail", "--length", "-5", "--width", "36")]
+    [InlineData("more than 0", "rail", "--length", "100", "--width", "36", "--rules", "2,0,2")]
+    public void A_wrong_command_line_says_why_and_ends_with_2(string why, params string[] args)
+    {
+        using var gallery = new GalleryProgram();
+
+        var (exitCode, output, error) = gallery.Run(args);
+
+        exitCode.ShouldBe(2);
+        output.ShouldBeEmpty();
+        error.ShouldContain(why);
+        error.ShouldNotContain("   at "); // no stack trace
+        gallery.Files().ShouldBeEmpty();
+    }
+
+    [Fact]
+    public void An_impossible_fit_says_what_would_work_and_ends_with_1()
+    {
+        using var gallery = new GalleryProgram();
+
+        var (exitCode, _, error) = gallery.Run("rail", "--length", "5", "--width", "36");
+
+        exitCode.ShouldBe(1);
+        error.ShouldContain("What would work");
+        gallery.Files().ShouldBeEmpty();
+    }
+
+    [Fact]
+    public void A_folder_that_can_not_be_made_ends_with_1()
+    {
+        using var gallery = new GalleryProgram();
+        File.WriteAllText(Path.Combine(gallery.Folder, "taken"), "");
+
+        var (exitCode, _, error) = gallery.Run("rail", "--length", "80", "--width", "36", "--out", "taken/inside");
+
+        exitCode.ShouldBe(1);
+        error.ShouldContain("--out");
+    }
+
+    [Fact]
+    public void Help_shows_examples()
+    {
+        using var gallery = new GalleryProgram();
+
+        var (exitCode, output, _) = gallery.Run("--help");
+
+        exitCode.ShouldBe(0);
+        output.ShouldContain("rail --length 742.5 --width 36 --out my-rail");
+    }
+
+    [Fact]
+    public void The_picture_of_the_README_is_the_one_it_draws()
+    {
+        using var gallery = new GalleryProgram();
+
+        gallery.Run("readme", "--out", "pictures").ExitCode.ShouldBe(0);
+
+        var drawn = File.ReadAllText(Path.Combine(gallery.Folder, "pictures", "bands.svg"));
+        drawn.ShouldBe(
+            File.ReadAllText(Repository.File("gallery", "pictures", "bands.svg")),
+            "run 'dotnet run --project gallery -- readme' and commit the picture"
+        );
+    }
+}

@@ -1,0 +1,2 @@
+// Does nothing: what a process costs before it does anything.
+return;
