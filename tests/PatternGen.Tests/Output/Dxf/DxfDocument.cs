@@ -96,7 +96,8 @@ internal sealed class DxfDocument
             while (end < groups.Count && groups[end].Code != 0)
                 end++;
             var type = groups[start].Value;
-            var name = end > start + 1 && groups[start + 1].Code == 2 ? groups[start + 1].Value : "";
+            var name =
+                end > start + 1 && groups[start + 1].Code == 2 ? groups[start + 1].Value : "";
             (section, table) = type switch
             {
                 "SECTION" => (name, ""),

@@ -104,7 +104,11 @@ internal sealed partial class DxfLint
             shape
                 .Pieces.Select(piece =>
                 {
-                    string[] ends = [Text(piece.From.X, piece.From.Y), Text(piece.To.X, piece.To.Y)];
+                    string[] ends =
+                    [
+                        Text(piece.From.X, piece.From.Y),
+                        Text(piece.To.X, piece.To.Y),
+                    ];
                     Array.Sort(ends, StringComparer.Ordinal);
                     return $"{ends[0]} {ends[1]} {Text(piece.Middle.X, piece.Middle.Y)}";
                 })

@@ -44,7 +44,10 @@ internal sealed partial class DxfLint
             .ToDictionary(group => group.Key, group => group.First());
         foreach (var record in Owned)
             Require(
-                IsOwner(record, record.Owner is { } owner ? byHandle.GetValueOrDefault(owner) : null),
+                IsOwner(
+                    record,
+                    record.Owner is { } owner ? byHandle.GetValueOrDefault(owner) : null
+                ),
                 $"owner: {record.Owner ?? "none"} of {record.Type} at line {record.Line}"
             );
         foreach (var record in Owned)

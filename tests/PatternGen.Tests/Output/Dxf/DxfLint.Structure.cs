@@ -77,7 +77,10 @@ internal sealed partial class DxfLint
         foreach (var table in tables)
             Require(
                 table.Value(70)
-                    == _document.TableRecords(table.Table).Count().ToString(CultureInfo.InvariantCulture),
+                    == _document
+                        .TableRecords(table.Table)
+                        .Count()
+                        .ToString(CultureInfo.InvariantCulture),
                 $"table: {table.Table} does not hold as many records as it says"
             );
         foreach (var space in new[] { "*Model_Space", "*Paper_Space" })
@@ -106,7 +109,9 @@ internal sealed partial class DxfLint
             var name = layer.Value(2) ?? "";
             Require(
                 name.Length is > 0 and <= 31
-                    && name.All(c => char.IsAsciiLetterUpper(c) || char.IsAsciiDigit(c) || c is '_'),
+                    && name.All(c =>
+                        char.IsAsciiLetterUpper(c) || char.IsAsciiDigit(c) || c is '_'
+                    ),
                 $"layer: bad name '{name}'"
             );
             Require(

@@ -13,7 +13,10 @@ internal sealed partial class DxfLint
         var text = Encoding.Latin1.GetString(_file);
         Require(_file.All(value => value is < 0x80), "text: not ASCII");
         Require(!Regex.IsMatch(text, @"(?<!\r)\n|\r(?!\n)"), "text: a line does not end in CR LF");
-        Require(text.EndsWith("0\r\nEOF\r\n", StringComparison.Ordinal), "text: does not end in EOF");
+        Require(
+            text.EndsWith("0\r\nEOF\r\n", StringComparison.Ordinal),
+            "text: does not end in EOF"
+        );
         foreach (var group in _document.Groups)
         {
             Require(group.Value.Length <= LongestValue, $"text: long value at line {group.Line}");

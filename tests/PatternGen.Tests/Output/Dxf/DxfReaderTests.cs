@@ -13,10 +13,7 @@ public sealed class DxfReaderTests : IDisposable
         print(drawing.dxfversion, len(audit.errors), len(audit.fixes), len(drawing.modelspace()))
         """;
 
-    private readonly string _path = Path.Combine(
-        Path.GetTempPath(),
-        $"{Guid.NewGuid():N}.dxf"
-    );
+    private readonly string _path = Path.Combine(Path.GetTempPath(), $"{Guid.NewGuid():N}.dxf");
 
     public void Dispose() => File.Delete(_path);
 
@@ -27,13 +24,7 @@ public sealed class DxfReaderTests : IDisposable
         var count = Save(version, sides).Shapes.Count;
 
         // The system's own Python, for which the package is installed.
-        var report = OutsideReader.Run(
-            "python3-ezdxf",
-            "/usr/bin/python3",
-            "-c",
-            Audit,
-            _path
-        );
+        var report = OutsideReader.Run("python3-ezdxf", "/usr/bin/python3", "-c", Audit, _path);
 
         var name = version == DxfVersion.R12 ? "AC1009" : "AC1015";
         report.Trim().ShouldBe($"{name} 0 0 {count}");

@@ -122,7 +122,10 @@ public class DxfReferenceTests
     {
         var options = SaveOptions.Default.WithDxfVersion(version);
 
-        var layers = DxfSamples.Read(DxfSamples.Everything(), options).TableRecords("LAYER").ToList();
+        var layers = DxfSamples
+            .Read(DxfSamples.Everything(), options)
+            .TableRecords("LAYER")
+            .ToList();
 
         layers
             .Select(layer => layer.Value(2))

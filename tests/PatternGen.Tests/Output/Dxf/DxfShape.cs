@@ -9,11 +9,7 @@ internal readonly record struct DxfCorner(double X, double Y, double Bulge)
 }
 
 /// <summary>A drawn line, circle or polyline. A circle is read as two half circles.</summary>
-internal sealed record DxfShape(
-    DxfRecord Record,
-    IReadOnlyList<DxfCorner> Corners,
-    bool IsClosed
-)
+internal sealed record DxfShape(DxfRecord Record, IReadOnlyList<DxfCorner> Corners, bool IsClosed)
 {
     public string Layer => Record.Layer;
 

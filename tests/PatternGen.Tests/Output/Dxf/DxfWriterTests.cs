@@ -36,7 +36,9 @@ public class DxfWriterTests
 
         DxfLint
             .Check(DxfSamples.Write(turned, options), mayShareSides: true)
-            .Where(finding => decimals > 3 || !finding.StartsWith("header: $EXT", StringComparison.Ordinal))
+            .Where(finding =>
+                decimals > 3 || !finding.StartsWith("header: $EXT", StringComparison.Ordinal)
+            )
             .ShouldBeEmpty();
     }
 
@@ -143,8 +145,10 @@ public class DxfWriterTests
         );
 
         var line = DxfSamples.Read(pattern).Shapes.ShouldHaveSingleItem();
+        var result = pattern.Save(Stream.Null, FileFormat.Dxf, For.Machine);
 
         line.Pieces.Sum(piece => piece.Length).ShouldBe(60);
+        result.RepeatedLength.ShouldBe(60, 1e-9);
     }
 
     [Fact]
@@ -152,15 +156,19 @@ public class DxfWriterTests
     {
         var wood = Contour.Rectangle(new(0, 0), new(100, 36));
 
-        var file = Pattern.OfStock(wood).With(Pattern.OfStock(wood.StartingAt(2).Reversed()));
+        var pattern = Pattern.OfStock(wood).With(Pattern.OfStock(wood.StartingAt(2).Reversed()));
 
-        DxfSamples.Read(file).Shapes.Count.ShouldBe(1);
+        DxfSamples.Read(pattern).Shapes.Count.ShouldBe(1);
+        var result = pattern.Save(Stream.Null, FileFormat.Dxf, For.Machine);
+        result.RepeatedLength.ShouldBe(272);
     }
 
     [Fact]
     public void A_chip_too_small_for_the_decimals_is_refused_with_its_place()
     {
-        var tiny = DxfSamples.Triangle.Transformed(Transform.Resize(1e-5).Then(Transform.Move(3, 4)));
+        var tiny = DxfSamples.Triangle.Transformed(
+            Transform.Resize(1e-5).Then(Transform.Move(3, 4))
+        );
 
         var error = Should.Throw<PatternException>(() =>
             DxfSamples.Write(Pattern.OfChips(tiny), SaveOptions.Default.WithDecimals(3))

@@ -90,7 +90,10 @@ public class ChipSidesTests
         // The lines inside are whole; the frame around them is one more run.
         chains.Count(chain => chain.Start.X == chain.End.X && chain.Count == 4).ShouldBe(4);
         chains.Count(chain => chain.Start.Y == chain.End.Y && chain.Count == 5).ShouldBe(3);
-        chains.Where(chain => chain.Start == chain.End).Sum(chain => chain.Length).ShouldBe(36, 1e-9);
+        chains
+            .Where(chain => chain.Start == chain.End)
+            .Sum(chain => chain.Length)
+            .ShouldBe(36, 1e-9);
     }
 
     [Fact]
