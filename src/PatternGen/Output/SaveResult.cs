@@ -24,8 +24,8 @@ public sealed class SaveResult
     public double SharedLength => _sharedLength.Value;
 
     /// <summary>
-    /// Millimetres of layout line, line cut and outline of the wood that lie on others of their kind. A DXF holds them
-    /// once, so that no machine goes over a line twice. Worked out when first asked for.
+    /// Millimetres of layout line, line cut and outline of the wood that lie on others of their kind. Files for
+    /// a machine hold them once, so that it goes over no line twice. Worked out when first asked for.
     /// </summary>
     public double RepeatedLength => _repeatedLength.Value;
 }

@@ -36,9 +36,14 @@ internal sealed partial class SvgPathWriter(OutputBuffer output, SvgSheet sheet,
         End();
     }
 
-    /// <summary>Writes an open run as an element of its own.</summary>
+    /// <summary>Writes an open run as an element of its own; one that ends where it starts is closed.</summary>
     internal void Open(ReadOnlySpan<Vertex> run)
     {
+        if (run.Length > 2 && run[0].Point == run[^1].Point)
+        {
+            Closed(run[..^1]);
+            return;
+        }
         Begin();
         AddOpen(run);
         End();

@@ -14,7 +14,8 @@ internal enum WallLight
 /// Draws the walls of chips that get some light, as flat facets from the sides to the deepest point. It is a picture
 /// and no measure: a long chip has a valley where this has a point.
 /// </summary>
-internal sealed class SvgWallSink(SvgPathWriter paths, WallLight light, double edge) : SelectiveSink
+internal sealed class SvgWallSink(SvgFile file, WallLight light, string colour, double edge)
+    : SelectiveSink
 {
     /// <summary>Towards the light: from the upper left, as drawings are lit.</summary>
     private static readonly Vector Light = new(-0.6, 0.8);
@@ -31,7 +32,8 @@ internal sealed class SvgWallSink(SvgPathWriter paths, WallLight light, double e
     private readonly Dictionary<Contour, ChipApex?> _apexes = new(
         ReferenceEqualityComparer.Instance
     );
-    private bool _isBegun;
+    private bool _hasGroup;
+    private bool _hasPath;
 
     public override void Chip(in PlacedChip chip)
     {
@@ -43,9 +45,16 @@ internal sealed class SvgWallSink(SvgPathWriter paths, WallLight light, double e
             var next = outline[i + 1 < outline.Length ? i + 1 : 0].Point;
             Wall(apex, new(outline[i].Point, next, outline[i].Bulge));
         }
-        if (_isBegun)
-            paths.End();
-        _isBegun = false;
+        if (_hasPath)
+            file.Paths.End();
+        _hasPath = false;
+    }
+
+    /// <summary>Closes the group, which is there only if a wall is in this light.</summary>
+    internal void Finish()
+    {
+        if (_hasGroup)
+            file.EndGroup();
     }
 
     private ChipApex? ApexOf(Contour shape)
@@ -71,14 +80,25 @@ internal sealed class SvgWallSink(SvgPathWriter paths, WallLight light, double e
     {
         if (LightOn(side) != light)
             return;
-        if (!_isBegun)
-            paths.Begin();
-        _isBegun = true;
-        paths.TryAddClosed([
+        Begin();
+        file.Paths.TryAddClosed([
             apex.At,
             new(Inset(side.Start, apex), side.Bulge),
             Inset(side.End, apex),
         ]);
+    }
+
+    private void Begin()
+    {
+        if (!_hasGroup)
+            file.StartGroup(
+                $"walls-in-{light.ToString().ToLowerInvariant()}-light",
+                null,
+                SvgStyle.Area(colour)
+            );
+        if (!_hasPath)
+            file.Paths.Begin();
+        _hasGroup = _hasPath = true;
     }
 
     /// <summary>Leaves the light edge of the chip as it is.</summary>

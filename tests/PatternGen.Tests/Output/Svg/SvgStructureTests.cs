@@ -15,11 +15,7 @@ public partial class SvgStructureTests
         var groups = file.Root.Elements().Where(element => element.Name.LocalName == "g").ToArray();
         groups.Select(group => (string)group.Attribute("id")!).ShouldBeUnique();
         foreach (var id in new[] { "stock", "layout-lines", "line-cuts", "chips", "labels" })
-            file.Group(id)
-                .ShouldNotBeNull(id)
-                .Elements()
-                .First()
-                .Name.LocalName.ShouldBe("title");
+            file.Group(id).ShouldNotBeNull(id).Elements().First().Name.LocalName.ShouldBe("title");
     }
 
     [Theory]
