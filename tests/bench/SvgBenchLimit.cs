@@ -43,10 +43,10 @@ internal static class SvgBenchLimit
         }
     }
 
-    private static long Scaled(double value) => (long)Math.Round(value * Unit);
+    internal static long Scaled(double value) => (long)Math.Round(value * Unit);
 
     /// <summary>Writes a number, the point before its last six digits, and a space.</summary>
-    private static int Digits(Span<byte> to, long value)
+    internal static int Digits(Span<byte> to, long value)
     {
         var (whole, fraction) = ((uint)(value / Unit), (uint)(value % Unit));
         var length = 1;

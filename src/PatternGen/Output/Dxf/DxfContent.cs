@@ -14,13 +14,16 @@ internal sealed class DxfContent
         var decimals = options.Decimals;
         var read = PatternReader.Read(pattern.Root);
         if (MachineNote.Place(pattern, options.Wording) is { } note)
-            AddLines(Layer.Note, note.Strokes(), decimals);
-        AddLines(Layer.Labels, read.Labels.SelectMany(label => label.Strokes()), decimals);
-        AddLines(Layer.LayoutLines, read.LayoutLines, decimals);
-        AddLines(Layer.LineCuts, read.LineCuts.Select(cut => cut.Path), decimals);
+            _lines[Layer.Note] = LineSides.Once(note.Strokes(), decimals);
+        _lines[Layer.Labels] = LineSides.Once(
+            read.Labels.SelectMany(label => label.Strokes()),
+            decimals
+        );
+        _lines[Layer.LayoutLines] = LineSides.Once(read.LayoutLines, decimals);
+        _lines[Layer.LineCuts] = LineSides.Once(read.LineCuts.Select(cut => cut.Path), decimals);
         if (options.SharedSides == SharedSides.Once)
             _lines[Layer.Chips] = ChipSides.Chains(pattern, decimals);
-        Stock = [.. read.Stock.DistinctBy(outline => new OutlineKey(outline, decimals))];
+        Stock = LineSides.Once(read.Stock, decimals);
         ClosedChipCount = options.SharedSides == SharedSides.Closed ? pattern.ChipCount : 0;
         Extents =
             LinesOn(Layer.Note)
@@ -44,13 +47,4 @@ internal sealed class DxfContent
 
     /// <summary>The open and closed lines of a layer, each once.</summary>
     internal IReadOnlyList<Chain> LinesOn(Layer layer) => _lines.GetValueOrDefault(layer, []);
-
-    /// <summary>Adds lines, each part of them once, since a machine would otherwise go over it twice.</summary>
-    private void AddLines(Layer layer, IEnumerable<Chain> lines, int decimals)
-    {
-        var sides = new SideSet(decimals);
-        foreach (var line in lines)
-            sides.Add(line.Span, closed: false);
-        _lines[layer] = SideRuns.Of(sides.Pieces());
-    }
 }

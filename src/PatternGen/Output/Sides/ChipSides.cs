@@ -5,15 +5,12 @@ namespace PatternGen;
 /// <summary>The sides of a pattern's chips: which are shared, and each of them once.</summary>
 internal static class ChipSides
 {
-    /// <summary>Decimals that count where nothing is written.</summary>
-    private const int Decimals = 6;
-
     /// <summary>
     /// Millimetres of side that neighbouring chips have in common: by how much the sides drawn once are shorter than
     /// all outlines together.
     /// </summary>
     internal static double SharedLength(Pattern pattern) =>
-        Collect(pattern, Decimals).Pieces().SharedLength;
+        Collect(pattern, SaveOptions.Default.Decimals).Pieces().SharedLength;
 
     /// <summary>
     /// Every side of every chip once, joined into runs as long as they go. A run that ends where it starts is closed.

@@ -23,10 +23,10 @@ internal sealed class MachineDrawing(Pattern pattern, Extents reach, Wording wor
             file.EndGroup();
         }
         layers.Labels(Line("#4f7cac"));
-        layers.Runs(Layer.LayoutLines, Line("#8c8c84"));
-        layers.Runs(Layer.LineCuts, Line("#c2702e"));
+        layers.Once(Layer.LayoutLines, pattern.LayoutLines, Line("#8c8c84"));
+        layers.Once(Layer.LineCuts, pattern.LineCuts.Select(cut => cut.Path), Line("#c2702e"));
         layers.Sides(Line("#26221e"));
-        layers.Runs(Layer.Stock, Line("#2f7d57"));
+        layers.Once(Layer.Stock, pattern.Stock, Line("#2f7d57"));
     }
 
     private static SvgStyle Line(string colour) => SvgStyle.Line(colour, LineWidth);

@@ -14,6 +14,9 @@ internal sealed class PaperFoot
     /// <summary>From one base line to the next, as a share of the text's height.</summary>
     private const double LinePitch = 2;
 
+    /// <summary>Width of the pen, as a share of the text's height: easy to read, and open counters.</summary>
+    private const double PenWidth = 0.09;
+
     private const string Ink = "#1d1a17";
 
     private readonly List<Label> _caption = [];
@@ -36,10 +39,10 @@ internal sealed class PaperFoot
             AddText(_caption, caption[i], i == 0 ? TitleHeight : TextHeight);
         _pen += new Vector(0, -Gap / 2);
         AddBar(CheckBar.Level(_pen));
-        _pen = new(_pen.X, Box.Min.Y - TextHeight / 2);
+        _pen = new(_pen.X, Box.Min.Y - 0.7 * TextHeight);
         AddText(_barText, wording.CheckBar(CheckBar.Length), TextHeight);
         if (piece.Height >= CheckBar.Length)
-            AddBar(CheckBar.Upright(new(piece.Max.X + Gap, piece.Min.Y)));
+            AddUprightBar(new(piece.Max.X + Gap, piece.Min.Y));
     }
 
     /// <summary>The room taken up, the piece included.</summary>
@@ -49,12 +52,12 @@ internal sealed class PaperFoot
     {
         file.StartGroup("caption", _wording.LayerTitle(Layer.Note), SvgStyle.Line(Ink, 0.25));
         foreach (var line in _caption)
-            file.Text(line);
+            file.Text(line, PenWidth * line.Height);
         file.EndGroup();
         var bar = _wording.Millimetres(CheckBar.Length);
         file.StartGroup("check-bar", bar, SvgStyle.Line(Ink, 0.2));
         foreach (var line in _barText)
-            file.Text(line);
+            file.Text(line, PenWidth * line.Height);
         foreach (var strokes in _bars.Select(line => line.Strokes))
             file.Strokes(bar, strokes);
         file.EndGroup();
@@ -70,6 +73,17 @@ internal sealed class PaperFoot
             Box = Box.Including(label.Box());
             _pen += new Vector(0, -height * LinePitch);
         }
+    }
+
+    private void AddUprightBar(Point start)
+    {
+        AddBar(CheckBar.Upright(start));
+        var text = _wording.Millimetres(CheckBar.Length);
+        var half = (CheckBar.Length - Lettering.Width(text, TextHeight)) / 2;
+        var at = new Point(Box.Max.X + 1.5 * TextHeight, start.Y + half);
+        var label = new Label(text, at, TextHeight, Angle.FromDegrees(90));
+        _barText.Add(label);
+        Box = Box.Including(label.Box());
     }
 
     private void AddBar(CheckBar bar)

@@ -77,14 +77,15 @@ internal sealed class SvgFile
 
     /// <summary>Opens a group.</summary>
     /// <param name="id">Its name in the file, used once.</param>
-    /// <param name="title">What it is, for readers.</param>
+    /// <param name="title">What it is, for readers; null if it only adorns.</param>
     /// <param name="style">How it looks.</param>
-    internal void StartGroup(string id, string title, SvgStyle style)
+    internal void StartGroup(string id, string? title, SvgStyle style)
     {
         _xml.WriteStartElement("g");
         _xml.WriteAttributeString("id", id);
         Style(style);
-        Element("title", title);
+        if (title is not null)
+            Element("title", title);
         NewLine();
         _xml.Flush();
     }
@@ -95,14 +96,17 @@ internal sealed class SvgFile
         NewLine();
     }
 
-    /// <summary>Writes a line of text as strokes.</summary>
-    internal void Text(Label text) => Strokes(text.Text, text.Strokes());
+    /// <summary>Writes a line of text as strokes, of the group's width or a width of their own in mm.</summary>
+    internal void Text(Label text, double? width = null) =>
+        Strokes(text.Text, text.Strokes(), width);
 
     /// <summary>Writes strokes as one path, which readers are told the meaning of.</summary>
-    internal void Strokes(string meaning, IEnumerable<Chain> strokes)
+    internal void Strokes(string meaning, IEnumerable<Chain> strokes, double? width = null)
     {
         _xml.WriteStartElement("path");
         _xml.WriteAttributeString("aria-label", OutputText.Checked(meaning));
+        if (width is { } own)
+            _xml.WriteAttributeString("stroke-width", Number(own));
         _xml.WriteStartAttribute("d");
         _xml.Flush();
         foreach (var stroke in strokes)

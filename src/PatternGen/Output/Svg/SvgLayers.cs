@@ -1,3 +1,5 @@
+using PatternGen.Geometry;
+
 namespace PatternGen;
 
 /// <summary>Draws a pattern's layers, each into a group of its own. A layer with nothing on it has no group.</summary>
@@ -30,15 +32,46 @@ internal sealed class SvgLayers(Pattern pattern, SvgFile file, SaveOptions optio
     {
         if (options.SharedSides == SharedSides.Closed)
             Runs(Layer.Chips, style);
-        else if (Has(Layer.Chips))
-            SidesOnce(style with { Fill = SvgStyle.None });
+        else
+            Draw(
+                Layer.Chips,
+                ChipSides.Chains(pattern, options.Decimals),
+                style with
+                {
+                    Fill = SvgStyle.None,
+                }
+            );
     }
 
-    private void SidesOnce(SvgStyle style)
+    /// <summary>Draws a layer's lines, each stretch of them once, so that a machine goes over it once.</summary>
+    internal void Once(Layer layer, IEnumerable<Chain> lines, SvgStyle style) =>
+        Draw(layer, LineSides.Once(lines, options.Decimals), style);
+
+    /// <summary>Draws a layer's outlines, each once.</summary>
+    internal void Once(Layer layer, IEnumerable<Contour> outlines, SvgStyle style) =>
+        Draw(layer, LineSides.Once(outlines, options.Decimals), style);
+
+    /// <summary>Draws the walls of chips that get some light.</summary>
+    /// <param name="light">How much.</param>
+    /// <param name="colour">The colour that it gives them.</param>
+    /// <param name="edge">Width in mm along the sides that is left free.</param>
+    internal void Walls(WallLight light, string colour, double edge)
     {
-        Start(Layer.Chips, style);
-        foreach (var run in ChipSides.Chains(pattern, options.Decimals))
-            file.Paths.Open(run.Span);
+        var walls = new SvgWallSink(file, light, colour, edge);
+        pattern.Root.Draw(walls, LayerSet.Chips);
+        walls.Finish();
+    }
+
+    private void Draw(Layer layer, IReadOnlyList<SegmentRun> runs, SvgStyle style)
+    {
+        if (runs.Count == 0)
+            return;
+        Start(layer, style);
+        foreach (var run in runs)
+            if (run.IsClosed)
+                file.Paths.Closed(run.Span);
+            else
+                file.Paths.Open(run.Span);
         file.EndGroup();
     }
 

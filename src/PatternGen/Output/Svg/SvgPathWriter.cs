@@ -36,9 +36,14 @@ internal sealed partial class SvgPathWriter(OutputBuffer output, SvgSheet sheet,
         End();
     }
 
-    /// <summary>Writes an open run as an element of its own.</summary>
+    /// <summary>Writes an open run as an element of its own; one that ends where it starts is closed.</summary>
     internal void Open(ReadOnlySpan<Vertex> run)
     {
+        if (run.Length > 2 && run[0].Point == run[^1].Point)
+        {
+            Closed(run[..^1]);
+            return;
+        }
         Begin();
         AddOpen(run);
         End();
@@ -58,13 +63,21 @@ internal sealed partial class SvgPathWriter(OutputBuffer output, SvgSheet sheet,
     /// <exception cref="PatternException">Nothing is left of it in the file's decimals.</exception>
     internal void AddClosed(ReadOnlySpan<Vertex> ring)
     {
+        if (!TryAddClosed(ring))
+            throw Vanished(ring[0].Point);
+    }
+
+    /// <summary>Adds a closed run unless nothing is left of it in the file's decimals.</summary>
+    internal bool TryAddClosed(ReadOnlySpan<Vertex> ring)
+    {
         _run.ReadClosed(ring);
         if (!_run.EnclosesArea)
-            throw Vanished(ring[0].Point);
+            return false;
         // The way back to the start is what closing draws; only an arc needs saying.
         var last = _run.Pieces[^1];
         WriteRun(last.IsLine ? _run.Pieces[..^1] : _run.Pieces);
         output.Write("Z"u8);
+        return true;
     }
 
     /// <summary>Adds an open run to the path that was begun.</summary>

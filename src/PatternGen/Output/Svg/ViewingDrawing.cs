@@ -6,11 +6,18 @@ namespace PatternGen;
 internal sealed class ViewingDrawing(Pattern pattern, Extents reach) : ISvgDrawing
 {
     private const double Margin = 8;
+    private const double EdgeWidth = 0.22;
+
+    /// <summary>How far the edge lies over the walls: a little less than half of it, so that nothing shows between.</summary>
+    private const double EdgeOverlap = 0.09;
 
     private const string Ground = "#f6f2ea";
     private const string Wood = "#ecd9b4";
     private const string WoodEdge = "#b08f5c";
-    private const string Cut = "#5f3d22";
+    private const string Cut = "#4f3018";
+    private const string DimLit = "#75502c";
+    private const string HalfLit = "#9a7043";
+    private const string Lit = "#c39a69";
     private const string Ridge = "#f8edd3";
     private const string Pencil = "#9b8c76";
 
@@ -23,9 +30,12 @@ internal sealed class ViewingDrawing(Pattern pattern, Extents reach) : ISvgDrawi
         file.Background(hasStock ? Ground : Wood);
         layers.StockArea(new(Wood, WoodEdge, 0.35));
         layers.Runs(Layer.LayoutLines, SvgStyle.Line(Pencil, 0.12));
-        layers.Grooves(SvgStyle.Line(Cut, 0.5));
+        layers.Grooves(SvgStyle.Line(HalfLit, 0.5));
         // The light edge is what makes ridges read: two of them side by side are the wood left standing.
-        layers.Runs(Layer.Chips, new(Cut, Ridge, 0.22));
+        layers.Runs(Layer.Chips, new(Cut, Ridge, EdgeWidth));
+        layers.Walls(WallLight.Dim, DimLit, EdgeOverlap);
+        layers.Walls(WallLight.Half, HalfLit, EdgeOverlap);
+        layers.Walls(WallLight.Full, Lit, EdgeOverlap);
         layers.Labels(SvgStyle.Line(Pencil, 0.25));
     }
 }

@@ -145,8 +145,10 @@ public class DxfWriterTests
         );
 
         var line = DxfSamples.Read(pattern).Shapes.ShouldHaveSingleItem();
+        var result = pattern.Save(Stream.Null, FileFormat.Dxf, For.Machine);
 
         line.Pieces.Sum(piece => piece.Length).ShouldBe(60);
+        result.RepeatedLength.ShouldBe(60, 1e-9);
     }
 
     [Fact]
@@ -154,9 +156,11 @@ public class DxfWriterTests
     {
         var wood = Contour.Rectangle(new(0, 0), new(100, 36));
 
-        var file = Pattern.OfStock(wood).With(Pattern.OfStock(wood.StartingAt(2).Reversed()));
+        var pattern = Pattern.OfStock(wood).With(Pattern.OfStock(wood.StartingAt(2).Reversed()));
 
-        DxfSamples.Read(file).Shapes.Count.ShouldBe(1);
+        DxfSamples.Read(pattern).Shapes.Count.ShouldBe(1);
+        var result = pattern.Save(Stream.Null, FileFormat.Dxf, For.Machine);
+        result.RepeatedLength.ShouldBe(272);
     }
 
     [Fact]

@@ -1,4 +1,4 @@
-namespace PatternGen.Tests.Output.Saving;
+namespace PatternGen.Tests.Output;
 
 /// <summary>A folder for one test.</summary>
 internal sealed class TemporaryFolder : IDisposable
