@@ -53,7 +53,9 @@ internal static class RailCommand
                 if (parsed.GetValue(name) is { } called)
                     rail = rail.Named(called);
                 var border = rail.Border(
-                        TriangleBand.Ruled(parsed.GetValue(rules) ?? [2, 4, 4, 2]),
+                        TriangleBand.Ruled(
+                            parsed.GetValue(rules) is { Length: > 0 } given ? given : [2, 4, 4, 2]
+                        ),
                         parsed.GetValue(fromEdge)
                     )
                     .EndMargins(parsed.GetValue(margin));

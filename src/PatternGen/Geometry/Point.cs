@@ -7,10 +7,23 @@ namespace PatternGen.Geometry;
 /// A point is not a <see cref="Vector"/>: points can be subtracted but not added. Immutable and safe to share between
 /// threads. Equality is exact; use <see cref="Tolerance.Same"/> to compare within a tolerance.
 /// </remarks>
-/// <param name="X">Distance to the right of the origin, in mm.</param>
-/// <param name="Y">Distance above the origin, in mm.</param>
-public readonly record struct Point(double X, double Y)
+public readonly record struct Point
 {
+    /// <summary>Creates a point from its coordinates.</summary>
+    /// <param name="x">Distance to the right of the origin, in mm.</param>
+    /// <param name="y">Distance above the origin, in mm.</param>
+    public Point(double x, double y)
+    {
+        X = x;
+        Y = y;
+    }
+
+    /// <summary>Distance to the right of the origin, in mm.</summary>
+    public double X { get; }
+
+    /// <summary>Distance above the origin, in mm.</summary>
+    public double Y { get; }
+
     /// <summary>The origin (0, 0).</summary>
     public static Point Origin => default;
 

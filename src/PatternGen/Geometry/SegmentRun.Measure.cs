@@ -3,7 +3,7 @@ namespace PatternGen.Geometry;
 public abstract partial class SegmentRun
 {
     /// <summary>Distance from the start to each segment's start, and the whole length last; filled when first asked for.</summary>
-    private double[]? _starts;
+    private volatile double[]? _starts;
 
     /// <summary>Length along the run in mm, exact. A square of side 3 has 12.</summary>
     public double Length => Starts[^1];

@@ -2,10 +2,23 @@ namespace PatternGen.Geometry;
 
 /// <summary>A direction with a length in millimetres; y points up. The default value is the zero vector.</summary>
 /// <remarks>Immutable and safe to share between threads. Equality is exact.</remarks>
-/// <param name="X">Component to the right, in mm.</param>
-/// <param name="Y">Component upwards, in mm.</param>
-public readonly record struct Vector(double X, double Y)
+public readonly record struct Vector
 {
+    /// <summary>Creates a vector from its components.</summary>
+    /// <param name="x">Component to the right, in mm.</param>
+    /// <param name="y">Component upwards, in mm.</param>
+    public Vector(double x, double y)
+    {
+        X = x;
+        Y = y;
+    }
+
+    /// <summary>Component to the right, in mm.</summary>
+    public double X { get; }
+
+    /// <summary>Component upwards, in mm.</summary>
+    public double Y { get; }
+
     /// <summary>The zero vector.</summary>
     public static Vector Zero => default;
 
@@ -57,4 +70,7 @@ public readonly record struct Vector(double X, double Y)
 
     /// <summary>Divides a vector.</summary>
     public static Vector operator /(Vector a, double divisor) => new(a.X / divisor, a.Y / divisor);
+
+    /// <summary>Returns the components as text, for messages: <c>(12.5, 3)</c>, whatever the system's language.</summary>
+    public override string ToString() => new Point(X, Y).ToString();
 }

@@ -50,19 +50,20 @@ public sealed class Fit
     /// <summary>How the ends match.</summary>
     public EndMatch Ends { get; }
 
-    /// <summary>Returns the fit in words: <c>91 repeats, pitch 8.0275 mm (8 asked), 6 mm margins, ends alike</c>.</summary>
+    /// <summary>
+    /// Returns the fit in words, with the deviation: <c>91 repeats, pitch 8.0275 mm (8 asked), 6 mm margins, ends alike;
+    /// each repeat 0.0275 mm longer than asked</c>.
+    /// </summary>
     /// <param name="wording">The language; English by default.</param>
-    public string InWords(Wording? wording = null) =>
-        (wording ?? Wording.English).Fit(
-            Parts,
-            RepeatsInPart,
-            Pitch,
-            AskedPitch,
-            LeftMargin,
-            RightMargin,
-            Ends
-        );
+    public string InWords(Wording? wording = null)
+    {
+        var words = wording ?? Wording.English;
+        return $"{Sentence(words)}; {words.Deviation(Deviation)}";
+    }
 
-    /// <summary>Returns the fit in English words.</summary>
-    public override string ToString() => InWords();
+    /// <summary>Returns the fit in English words: <c>91 repeats, pitch 8.0275 mm (8 asked), 6 mm margins, ends alike</c>.</summary>
+    public override string ToString() => Sentence(Wording.English);
+
+    private string Sentence(Wording words) =>
+        words.Fit(Parts, RepeatsInPart, Pitch, AskedPitch, LeftMargin, RightMargin, Ends);
 }

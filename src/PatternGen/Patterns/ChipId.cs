@@ -8,10 +8,23 @@ namespace PatternGen;
 /// pattern is made. Immutable and safe to share between threads. Ordered by row, then by place. The default value,
 /// (0, 0), names no chip.
 /// </remarks>
-/// <param name="Row">Row, from 1; the lowest row of a band comes first.</param>
-/// <param name="Index">Place in the row, from 1; from left to right as drawn.</param>
-public readonly record struct ChipId(int Row, int Index) : IComparable<ChipId>
+public readonly record struct ChipId : IComparable<ChipId>
 {
+    /// <summary>Creates an id.</summary>
+    /// <param name="row">Row, from 1; the lowest row of a band comes first.</param>
+    /// <param name="index">Place in the row, from 1; from left to right as drawn.</param>
+    public ChipId(int row, int index)
+    {
+        Row = row;
+        Index = index;
+    }
+
+    /// <summary>Row, from 1; the lowest row of a band comes first.</summary>
+    public int Row { get; }
+
+    /// <summary>Place in the row, from 1; from left to right as drawn.</summary>
+    public int Index { get; }
+
     /// <inheritdoc/>
     public int CompareTo(ChipId other) =>
         Row != other.Row ? Row.CompareTo(other.Row) : Index.CompareTo(other.Index);

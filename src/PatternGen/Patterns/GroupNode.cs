@@ -15,11 +15,8 @@ internal sealed class GroupNode : PatternNode
         _sameRows = sameRows;
         Layers = children.Aggregate((LayerSet)0, (layers, child) => layers | child.Layers);
         _rowSizes = sameRows ? AddUp(children) : [.. children.SelectMany(child => child.RowSizes)];
-        if (ChipCount > MaxChips)
-            throw new PatternException(
-                $"A pattern of {ChipCount} chips is more than can be carved or written ({MaxChips}).",
-                remedies: ["combine fewer or smaller patterns"]
-            );
+        PieceCount = children.Sum(child => child.PieceCount);
+        RefuseTooMany(PieceCount);
     }
 
     internal override IReadOnlyList<int> RowSizes => _rowSizes;
@@ -31,6 +28,8 @@ internal sealed class GroupNode : PatternNode
     /// <summary>Returns the nodes as parts of the same rows: row 1 of the second goes on where row 1 of the first ends.</summary>
     internal static PatternNode InSameRows(params IEnumerable<PatternNode> children) =>
         Simplest([.. children], sameRows: true);
+
+    internal override long PieceCount { get; }
 
     internal override LayerSet Layers { get; }
 

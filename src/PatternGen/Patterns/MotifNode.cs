@@ -16,6 +16,9 @@ internal sealed class MotifNode : PatternNode
     /// <summary>All chips of a leaf make one row.</summary>
     internal override IReadOnlyList<int> RowSizes => Chips.Length > 0 ? [Chips.Length] : [];
 
+    internal override long PieceCount =>
+        (long)Chips.Length + LineCuts.Length + LayoutLines.Length + Stock.Length + Labels.Length;
+
     internal override LayerSet Layers =>
         (Stock.Length > 0 ? LayerSet.Stock : 0)
         | (LayoutLines.Length > 0 ? LayerSet.LayoutLines : 0)

@@ -1,3 +1,4 @@
+using System.Globalization;
 using PatternGen.Geometry;
 
 namespace PatternGen;
@@ -7,11 +8,14 @@ namespace PatternGen;
 /// </summary>
 internal abstract class PatternNode
 {
-    /// <summary>Chips in all, and so the most that a pattern may hold: more could neither be written nor carved.</summary>
-    internal const long MaxChips = 100_000_000;
+    /// <summary>The most pieces of any kind that a pattern may hold: more could neither be written nor carved.</summary>
+    private const long MaxPieces = 100_000_000;
 
     /// <summary>Number of chips in each row. Rows and places are counted from 0 inside the tree.</summary>
     internal abstract IReadOnlyList<int> RowSizes { get; }
+
+    /// <summary>Number of pieces of any kind, once flattened.</summary>
+    internal abstract long PieceCount { get; }
 
     internal long ChipCount => RowSizes.Sum(size => (long)size);
 
@@ -42,6 +46,19 @@ internal abstract class PatternNode
     /// Extents of the chosen layers under a transform, without flattening repeats; null if nothing is drawn there.
     /// </summary>
     internal abstract Extents? Bounds(Transform transform, LayerSet layers);
+
+    /// <summary>Refuses a node that would flatten into more than can be dealt with, before anything is flattened.</summary>
+    private protected static void RefuseTooMany(decimal pieces)
+    {
+        if (pieces > MaxPieces)
+            throw new PatternException(
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"A pattern of {pieces:0} pieces is more than can be carved or written ({MaxPieces})."
+                ),
+                remedies: ["fewer repeats, a larger pitch, or patterns saved one by one"]
+            );
+    }
 
     /// <summary>Extents that hold both, where nothing has no extents.</summary>
     internal static Extents? Union(Extents? a, Extents? b) =>

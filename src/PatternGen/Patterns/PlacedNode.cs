@@ -7,6 +7,8 @@ internal sealed class PlacedNode(PatternNode child, Transform transform) : Patte
 {
     internal override IReadOnlyList<int> RowSizes => child.RowSizes;
 
+    internal override long PieceCount => child.PieceCount;
+
     internal override LayerSet Layers => child.Layers;
 
     internal override Action Bind(IPatternSink sink, LayerSet layers) =>

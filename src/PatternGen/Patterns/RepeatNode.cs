@@ -21,15 +21,13 @@ internal sealed class RepeatNode : PatternNode
         _stations = stations;
         _firstHalf = firstHalf;
         _count = count;
-        if (child.ChipCount * count > MaxChips)
-            throw new PatternException(
-                $"A pattern of {child.ChipCount * (decimal)count:0} chips is more than can be carved or written ({MaxChips}).",
-                remedies: ["fewer repeats or a larger pitch"]
-            );
+        RefuseTooMany(child.PieceCount * (decimal)count);
         _rowSizes = [.. child.RowSizes.Select(size => size * count)];
     }
 
     internal override IReadOnlyList<int> RowSizes => _rowSizes;
+
+    internal override long PieceCount => _child.PieceCount * _count;
 
     internal override LayerSet Layers => _child.Layers;
 

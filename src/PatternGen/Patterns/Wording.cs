@@ -63,6 +63,16 @@ public class Wording
         return $"{count}{repeats} {what}, pitch {Number(pitch, 4)} mm ({Number(asked, 4)} asked), {margins}, {Ends(ends)}";
     }
 
+    /// <summary>How far a pitch is off the one asked for: <c>each repeat 0.0275 mm longer than asked</c>.</summary>
+    /// <param name="deviation">Pitch less the pitch asked, in mm.</param>
+    public virtual string Deviation(double deviation)
+    {
+        var size = Number(Math.Abs(deviation), 4);
+        if (size == "0")
+            return "each repeat as long as asked";
+        return $"each repeat {size} mm {(deviation > 0 ? "longer" : "shorter")} than asked";
+    }
+
     /// <summary>How the ends of a band match.</summary>
     public virtual string Ends(EndMatch ends) =>
         ends switch

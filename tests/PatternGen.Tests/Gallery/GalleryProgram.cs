@@ -41,7 +41,13 @@ internal sealed class GalleryProgram : IDisposable
         {
             var output = new DirectoryInfo(AppContext.BaseDirectory);
             var (framework, configuration) = (output.Name, output.Parent!.Name);
-            return Repository.File("gallery", "bin", configuration, framework, "PatternGen.Gallery.dll");
+            return Repository.File(
+                "gallery",
+                "bin",
+                configuration,
+                framework,
+                "PatternGen.Gallery.dll"
+            );
         }
     }
 }

@@ -7,9 +7,17 @@ public class GallerySpecs
     {
         using var gallery = new GalleryProgram();
 
-        var (exitCode, output, error) = gallery.Run(
-            ["rail", "--length", "742.5", "--width", "36", "--margin", "6", "--out", "mine"]
-        );
+        var (exitCode, output, error) = gallery.Run([
+            "rail",
+            "--length",
+            "742.5",
+            "--width",
+            "36",
+            "--margin",
+            "6",
+            "--out",
+            "mine",
+        ]);
 
         error.ShouldBeEmpty();
         exitCode.ShouldBe(0);
@@ -94,7 +102,15 @@ public class GallerySpecs
         using var gallery = new GalleryProgram();
         File.WriteAllText(Path.Combine(gallery.Folder, "taken"), "");
 
-        var (exitCode, _, error) = gallery.Run("rail", "--length", "80", "--width", "36", "--out", "taken/inside");
+        var (exitCode, _, error) = gallery.Run(
+            "rail",
+            "--length",
+            "80",
+            "--width",
+            "36",
+            "--out",
+            "taken/inside"
+        );
 
         exitCode.ShouldBe(1);
         error.ShouldContain("--out");

@@ -15,6 +15,7 @@ public class RailBorderSpecs
         border
             .Fit.ToString()
             .ShouldBe("91 repeats, pitch 8.0275 mm (8 asked), 6 mm margins, ends alike");
+        border.Fit.InWords().ShouldEndWith("ends alike; each repeat 0.0275 mm longer than asked");
         border.Fit.Repeats.ShouldBe(91);
         border.Fit.Pitch.ShouldBe(730.5 / 91);
         border.Fit.Deviation.ShouldBe(730.5 / 91 - 8);

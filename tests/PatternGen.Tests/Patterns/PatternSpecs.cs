@@ -25,13 +25,13 @@ public class PatternSpecs
     }
 
     [Fact]
-    public void More_chips_than_can_be_carved_are_refused_at_once()
+    public void More_than_can_be_carved_is_refused_at_once()
     {
         var row = Pattern.OfChips(Triangle).Repeated(1_000_000, 0.01);
 
         Should
             .Throw<PatternException>(() => row.Repeated(1_000_000, 0.01))
-            .Message.ShouldContain("1000000000000 chips");
+            .Message.ShouldContain("1000000000000 pieces");
     }
 
     [Fact]

@@ -1,3 +1,6 @@
+using System.Reflection;
+using System.Runtime.CompilerServices;
+
 namespace PatternGen.Tests.Architecture.Surface;
 
 /// <summary>
@@ -18,7 +21,7 @@ internal static class Immutability
     private static IEnumerable<string> ChangeableMembers(Type type) =>
         [
             .. type.GetFields(Members.Declared)
-                .Where(field => !field.IsInitOnly && !field.IsLiteral)
+                .Where(field => !field.IsInitOnly && !field.IsLiteral && !IsCache(field))
                 .Select(field => $"field {field.Name} is not read-only"),
             .. type.GetProperties(Members.Declared)
                 .Where(property =>
@@ -33,6 +36,15 @@ internal static class Immutability
                 .Where(property => IsChangeable(property.PropertyType))
                 .Select(property => $"property {property.Name} hands out a changeable collection"),
         ];
+
+    /// <summary>
+    /// A private volatile reference: something worked out from the read-only fields when first asked for, and
+    /// published whole. Two threads may both work it out, to the same end.
+    /// </summary>
+    private static bool IsCache(FieldInfo field) =>
+        field.IsPrivate
+        && !field.FieldType.IsValueType
+        && field.GetRequiredCustomModifiers().Contains(typeof(IsVolatile));
 
     private static bool IsChangeable(Type type) =>
         !IsReadOnly(type)
