@@ -6,6 +6,9 @@ namespace PatternGen.Geometry;
 /// <remarks>Immutable and safe to share between threads. Equality and order are by size, so 360° is not 0°.</remarks>
 public readonly record struct Angle : IComparable<Angle>
 {
+    /// <summary>Quarter turns beyond this are not told apart from their neighbours well enough to be exact.</summary>
+    private const double MostQuarters = 1e9;
+
     private Angle(double radians) => Radians = radians;
 
     /// <summary>No turn.</summary>
@@ -87,7 +90,9 @@ public readonly record struct Angle : IComparable<Angle>
     private double? QuarterTurns()
     {
         var quarters = Radians / (Math.PI / 2);
-        return quarters == Math.Round(quarters) && Math.Abs(quarters) < 1e9 ? quarters : null;
+        return quarters == Math.Round(quarters) && Math.Abs(quarters) < MostQuarters
+            ? quarters
+            : null;
     }
 
     /// <summary>The sine of a whole number of quarter turns.</summary>

@@ -10,6 +10,12 @@ namespace PatternGen.Geometry;
 /// </remarks>
 internal readonly struct ArcFrame
 {
+    /// <summary>
+    /// Half the curvature × the distance under which two terms of a series replace atan and tan. Their error grows as its
+    /// fourth power; far smaller values would divide by a curvature that has lost its digits.
+    /// </summary>
+    private const double Flat = 1e-4;
+
     internal ArcFrame(Segment segment)
     {
         var chord = segment.Chord;
@@ -73,14 +79,14 @@ internal readonly struct ArcFrame
     {
         var half = Curvature * s / 2;
         // atan(h)/h, whose series keeps its digits where the quotient would lose them.
-        return Math.Abs(half) < 1e-4 ? s * (1 - half * half / 3) : 2 / Curvature * Math.Atan(half);
+        return Math.Abs(half) < Flat ? s * (1 - half * half / 3) : 2 / Curvature * Math.Atan(half);
     }
 
     /// <summary>The inverse of <see cref="Walked"/>.</summary>
     internal double Parameter(double walked)
     {
         var half = Curvature * walked / 2;
-        return Math.Abs(half) < 1e-4
+        return Math.Abs(half) < Flat
             ? walked * (1 + half * half / 3)
             : 2 / Curvature * Math.Tan(half);
     }

@@ -10,6 +10,7 @@ public sealed partial class Contour
     /// <param name="join">How corners that open are rounded; <see cref="OffsetJoin.Round"/> by default.</param>
     /// <returns>A region, since the result may split or have holes; it is empty if nothing is left. Arcs stay arcs.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The distance is not finite, or more than 1 km.</exception>
+    /// <exception cref="PatternException">The contour crosses itself, so that its inside is not clear.</exception>
     public Region Offset(double distance, OffsetJoin join = default) =>
         new Region(this).Offset(distance, join);
 
@@ -18,6 +19,7 @@ public sealed partial class Contour
     /// <param name="join">How corners that open are rounded; <see cref="OffsetJoin.Round"/> by default.</param>
     /// <returns>As for <see cref="Offset"/>.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The distance is negative, not finite, or more than 1 km.</exception>
+    /// <exception cref="PatternException">The outline crosses itself, so that its inside is not clear.</exception>
     public Region Inset(double distance, OffsetJoin join = default) =>
         Offset(-Guard.NotNegative(distance), join);
 }

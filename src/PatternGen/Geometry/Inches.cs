@@ -13,13 +13,13 @@ namespace PatternGen;
 /// </remarks>
 public static class Inches
 {
-    private const double MillimetresInInch = 25.4;
+    /// <summary>Millimetres in an inch, by definition.</summary>
+    internal const double Millimetres = 25.4;
 
     /// <summary>Returns a length in inches as millimetres, ×25.4. <c>ToMillimetres(29.1875)</c> is 741.3625.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The length is negative, not finite, or more than 1 km.</exception>
     public static double ToMillimetres(double inches) =>
-        Geometry.Guard.Within(inches, 0, Geometry.Guard.MaxSize / MillimetresInInch)
-        * MillimetresInInch;
+        Geometry.Guard.Within(inches, 0, Geometry.Guard.MaxSize / Millimetres) * Millimetres;
 
     /// <summary>Returns the length that a text gives, in millimetres. <c>Parse("29 3/16")</c> is 741.3625.</summary>
     /// <param name="text">The length; without a unit it is in inches.</param>

@@ -7,6 +7,7 @@ public sealed partial class Region
     /// <param name="join">How corners that open are rounded; <see cref="OffsetJoin.Round"/> by default.</param>
     /// <returns>A region that may have more parts or fewer, or be empty. Arcs stay arcs.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The distance is not finite, or more than 1 km.</exception>
+    /// <exception cref="PatternException">The outline crosses itself, so that its inside is not clear.</exception>
     public Region Offset(double distance, OffsetJoin join = default)
     {
         Guard.Within(distance, -Guard.MaxSize, Guard.MaxSize);
@@ -19,6 +20,7 @@ public sealed partial class Region
         var tolerance = Tolerance.For(extents.Grown(Math.Max(0, distance)));
         if (Math.Abs(distance) <= tolerance.Merge)
             return this;
+        ThrowIfCrossing();
         return new(RegionOffset.Rings(_contours, distance, join, tolerance));
     }
 
@@ -26,6 +28,28 @@ public sealed partial class Region
     /// <param name="distance">In mm, 0 or more.</param>
     /// <param name="join">How corners that open are rounded; <see cref="OffsetJoin.Round"/> by default.</param>
     /// <exception cref="ArgumentOutOfRangeException">The distance is negative, not finite, or more than 1 km.</exception>
+    /// <exception cref="PatternException">The outline crosses itself, so that its inside is not clear.</exception>
     public Region Inset(double distance, OffsetJoin join = default) =>
         Offset(-Guard.NotNegative(distance), join);
+
+    /// <summary>Inside a ring that crosses itself, or two that cross, it is not said what growing and shrinking mean.</summary>
+    private void ThrowIfCrossing()
+    {
+        foreach (var contour in _contours)
+            ThrowAtCrossing(contour.SelfIntersections());
+        VisitTouchingRings(
+            (first, second) => ThrowAtCrossing(_contours[first].Intersections(_contours[second]))
+        );
+
+        static void ThrowAtCrossing(IReadOnlyList<RunContact> contacts)
+        {
+            foreach (var contact in contacts)
+                if (contact.Kind == ContactKind.Crossing)
+                    throw new PatternException(
+                        "An outline that crosses itself has no parallel.",
+                        contact.Point,
+                        ["an outline without crossings; Validate tells where they are"]
+                    );
+        }
+    }
 }

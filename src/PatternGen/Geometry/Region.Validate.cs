@@ -10,9 +10,17 @@ public sealed partial class Region
         for (var i = 0; i < _contours.Length; i++)
             foreach (var flaw in _contours[i].Validate().Flaws)
                 flaws.Add(new(flaw.Kind, flaw.Place, flaw.Segment, flaw.Reason, i));
-        var boxes = Array.ConvertAll(_contours, contour => contour.Extents);
-        new ExtentsGrid(boxes).VisitPairs((first, second) => AddContacts(first, second, flaws));
+        VisitTouchingRings((first, second) => AddContacts(first, second, flaws));
         return new(flaws);
+    }
+
+    /// <summary>Calls <paramref name="visit"/> with each two rings whose extents touch.</summary>
+    private void VisitTouchingRings(Action<int, int> visit)
+    {
+        if (_contours.Length > 1)
+            new ExtentsGrid(Array.ConvertAll(_contours, contour => contour.Extents)).VisitPairs(
+                visit
+            );
     }
 
     private void AddContacts(int first, int second, List<Flaw> flaws)

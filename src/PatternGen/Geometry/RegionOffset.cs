@@ -13,11 +13,12 @@ namespace PatternGen.Geometry;
 internal static class RegionOffset
 {
     /// <summary>
-    /// How much coarser each new try merges, when pieces nearer to each other than rounding allows did not close into rings.
+    /// How much coarser each new try merges, should pieces nearer to each other than rounding allows not close into rings.
+    /// No case is known that needs a second try.
     /// </summary>
     private const double Coarser = 16;
 
-    private const int Tries = 4;
+    private const int Tries = 3;
 
     internal static List<Contour> Rings(
         Contour[] rings,
@@ -37,8 +38,14 @@ internal static class RegionOffset
             var winding = new WindingIndex(curve.Path);
             var boundary = BoundaryPieces.Of(pieces, winding, coarse);
             var stitcher = new RingStitcher(boundary, coarse);
-            if (stitcher.Closes || tries == Tries)
+            if (stitcher.Open is not { } open)
                 return stitcher.Rings();
+            if (tries == Tries)
+                throw new PatternException(
+                    $"The outline's parallel at {Guard.Text(distance)} mm does not close.",
+                    open,
+                    ["a slightly different distance"]
+                );
         }
     }
 }

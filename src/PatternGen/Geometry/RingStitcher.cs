@@ -13,23 +13,25 @@ internal sealed class RingStitcher
         _pieces = pieces;
         _tolerance = tolerance;
         _isUsed = new bool[pieces.Count];
-        var balance = new Dictionary<int, int>();
+        var balance = new Dictionary<int, (int Count, Point Place)>();
         for (var i = 0; i < pieces.Count; i++)
         {
-            var (from, to, _) = pieces[i];
+            var (from, to, curve) = pieces[i];
             if (!_leaving.TryGetValue(from, out var leaving))
                 _leaving[from] = leaving = [];
             leaving.Add(i);
-            balance[from] = balance.GetValueOrDefault(from) + 1;
-            balance[to] = balance.GetValueOrDefault(to) - 1;
+            balance[from] = (balance.GetValueOrDefault(from).Count + 1, curve.Start);
+            balance[to] = (balance.GetValueOrDefault(to).Count - 1, curve.End);
         }
-        Closes = balance.Values.All(leftOver => leftOver == 0);
+        foreach (var (count, place) in balance.Values)
+            if (count != 0)
+                Open = place;
     }
 
-    /// <summary>Whether as many pieces arrive at each point as leave it, so that all of them close into rings.</summary>
-    internal bool Closes { get; }
+    /// <summary>A place where not as many pieces arrive as leave, so that they do not all close into rings; null if there is none.</summary>
+    internal Point? Open { get; }
 
-    /// <summary>Returns the rings; pieces that close into none, and rings thinner than the merge distance, are left out.</summary>
+    /// <summary>Returns the rings; those thinner than the merge distance are left out.</summary>
     internal List<Contour> Rings()
     {
         var rings = new List<Contour>();

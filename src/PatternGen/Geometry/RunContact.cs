@@ -55,8 +55,3 @@ public readonly record struct RunContact
     /// <summary>Where they overlap: the stretch, as the first run goes, for each pair of segments; null elsewhere.</summary>
     public Segment? Stretch { get; }
 }
-
-/// <summary>A place along a run.</summary>
-/// <param name="Length">Distance from the start in mm.</param>
-/// <param name="Segment">The segment's place in the run.</param>
-internal readonly record struct RunPlace(double Length, int Segment);

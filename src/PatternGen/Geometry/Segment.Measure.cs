@@ -5,6 +5,9 @@ public readonly partial record struct Segment
     /// <summary>Bulge under which series replace closed forms that would cancel; the seven terms then keep 1e-16.</summary>
     private const double FlatBulge = 0.1;
 
+    /// <summary>Bulge under which an arc is as long as its chord to the last digit, and 0 / 0 is to be avoided.</summary>
+    private const double StraightBulge = 1e-8;
+
     /// <summary>Length along the curve in mm. A half circle over a chord of 2 has length π.</summary>
     public double Length
     {
@@ -13,7 +16,7 @@ public readonly partial record struct Segment
             var chord = Chord.Length;
             var b = Math.Abs(Bulge);
             // sweep × radius = c (1 + b²) atan(b) / b.
-            return b < 1e-8 ? chord : chord * (1 + b * b) * Math.Atan(b) / b;
+            return b < StraightBulge ? chord : chord * (1 + b * b) * Math.Atan(b) / b;
         }
     }
 

@@ -201,6 +201,30 @@ public class IntersectionSpecs
                 iter: 5000
             );
 
+    [Fact]
+    public void Meeting_and_measuring_take_no_memory()
+    {
+        var arc = new Segment(new(-5, 0), new(5, 0), -1);
+        Segment[] others = [new(new(-9, 1), new(9, 1)), arc, new(new(0, 0), new(9, 9), 0.3)];
+        var ring = Shapes.RoundedRectangle(20, 10, 2);
+        Work();
+        var before = GC.GetAllocatedBytesForCurrentThread();
+
+        Work();
+
+        (GC.GetAllocatedBytesForCurrentThread() - before).ShouldBe(0);
+
+        void Work()
+        {
+            foreach (var other in others)
+                arc.Intersect(other);
+            ring.PointAt(ring.Length / 3);
+            ring.TangentAt(7);
+            ring.Nearest(new(3, 3));
+            ring.Locate(new(3, 3));
+        }
+    }
+
     private static bool IsFarFromTangent(Segment one, Segment other)
     {
         var (a, b) = (Flat.Line(one), Flat.Line(other));

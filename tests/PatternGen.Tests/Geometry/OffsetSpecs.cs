@@ -172,6 +172,67 @@ public class OffsetSpecs
         Should.Throw<ArgumentOutOfRangeException>(() => Shapes.LShape.Offset(distance));
 
     [Fact]
+    public void A_contour_that_crosses_itself_is_refused_and_says_where()
+    {
+        var bow = Contour.Polygon(new(0, 0), new(4, 4), new(4, 0), new(0, 3));
+
+        var error = Should.Throw<PatternException>(() => bow.Offset(-0.1));
+
+        bow.DistanceTo(error.Place!.Value).ShouldBeLessThan(1e-9);
+        error.Remedies.ShouldNotBeEmpty();
+        Should.Throw<PatternException>(() =>
+            new Region(Shapes.Circle(2), Shapes.Circle(2, 1)).Offset(1)
+        );
+    }
+
+    [Fact]
+    public void A_contour_that_touches_itself_can_be_offset()
+    {
+        var pinched = Contour.Polygon(
+            new(0, 0),
+            new(5, 5),
+            new(10, 0),
+            new(10, 10),
+            new(5, 5),
+            new(0, 10)
+        );
+
+        pinched.Inset(0.5).Parts.Count.ShouldBe(2);
+        pinched.Offset(0.5).Parts.Count.ShouldBe(1);
+    }
+
+    [Fact]
+    public void Growing_twice_is_growing_once_and_so_is_shrinking() =>
+        Gen.Select(Draw.GridRing, Draw.OneOf(0.25, 0.5, 1, 1.5), Draw.OneOf(0.25, 0.5, 1))
+            .Sample(
+                (ring, first, second) =>
+                {
+                    foreach (var sign in (double[])[1, -1])
+                    {
+                        var twice = ring.Offset(sign * first).Offset(sign * second);
+                        var once = ring.Offset(sign * (first + second));
+                        twice.Area.ShouldBe(once.Area, 1e-6 * (1 + once.Length));
+                    }
+                },
+                iter: 500
+            );
+
+    [Fact]
+    public void A_mitred_offset_holds_the_round_one() =>
+        Gen.Select(Draw.GridRing, Draw.OneOf(0.25, 0.5, 1, 1.5), Gen.Double[1, 8])
+            .Sample(
+                (ring, distance, limit) =>
+                {
+                    var join = OffsetJoin.Mitred(limit);
+                    ring.Offset(distance, join)
+                        .Area.ShouldBeGreaterThan(ring.Offset(distance).Area - 1e-7);
+                    ring.Inset(distance, join)
+                        .Area.ShouldBeLessThan(ring.Inset(distance).Area + 1e-7);
+                },
+                iter: 500
+            );
+
+    [Fact]
     public void A_negative_inset_is_refused() =>
         Should.Throw<ArgumentOutOfRangeException>(() => Shapes.LShape.Inset(-1));
 
