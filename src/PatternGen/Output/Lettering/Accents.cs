@@ -6,30 +6,35 @@ internal static class Accents
     /// <summary>The least margin of a letter whose mark is wider than itself.</summary>
     private const double LeastMargin = 6;
 
-    /// <summary>Letters by what they are written as where letter and mark come as two characters.</summary>
-    private static readonly Dictionary<(char Letter, char Combining), char> Composed = AccentMarks
-        .All.SelectMany(
-            mark => Pairs(mark),
-            (mark, pair) => (mark.Combining, Whole: pair[0], Letter: pair[1])
-        )
-        .ToDictionary(entry => (entry.Letter, entry.Combining), entry => entry.Whole);
+    /// <summary>Letters of a mark stand in pairs, "ÄA ËE": the whole, what carries the mark, a space.</summary>
+    private const int PairLength = 3;
 
     /// <summary>Returns the accented letter that stands for a letter and the mark that follows it, or null.</summary>
-    internal static char? Compose(char letter, char combining) =>
-        Composed.TryGetValue((letter, combining), out var whole)
-        || Composed.TryGetValue((WithoutDot(letter), combining), out whole)
-            ? whole
-            : null;
-
-    /// <summary>Adds every accented letter to the plain ones.</summary>
-    internal static void AddTo(Dictionary<char, Glyph> glyphs)
+    internal static char? Compose(char letter, char combining)
     {
         foreach (var mark in AccentMarks.All)
-        foreach (var pair in Pairs(mark))
-            glyphs.Add(pair[0], Marked(glyphs[pair[1]], mark));
+            if (mark.Combining == combining && Whole(mark, letter) is { } whole)
+                return whole;
+        return null;
     }
 
-    private static string[] Pairs(AccentMark mark) => mark.Letters.Split(' ');
+    /// <summary>Draws a letter with its mark; null for any other character.</summary>
+    internal static Glyph? Draw(char whole)
+    {
+        foreach (var mark in AccentMarks.All)
+            for (var i = 0; i < mark.Letters.Length; i += PairLength)
+                if (mark.Letters[i] == whole)
+                    return Marked(Alphabet.Find(mark.Letters[i + 1]), mark);
+        return null;
+    }
+
+    private static char? Whole(AccentMark mark, char letter)
+    {
+        for (var i = 0; i < mark.Letters.Length; i += PairLength)
+            if (mark.Letters[i + 1] == letter || mark.Letters[i + 1] == WithoutDot(letter))
+                return mark.Letters[i];
+        return null;
+    }
 
     private static char WithoutDot(char letter) =>
         letter switch

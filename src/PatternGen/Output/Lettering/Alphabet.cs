@@ -1,8 +1,6 @@
-using System.Collections.Frozen;
-
 namespace PatternGen;
 
-/// <summary>Every character that has a shape. Read once, when the first is asked for.</summary>
+/// <summary>Every character that has a shape. A shape is read when it is first asked for: most texts need few of them.</summary>
 internal static class Alphabet
 {
     /// <summary>What stands for a character that has no shape: an empty box.</summary>
@@ -19,28 +17,29 @@ internal static class Alphabet
     /// <summary>Thin space and its kind that does not break lines.</summary>
     private const string ThinSpaces = "\u2009\u202F";
 
-    private static readonly string[] Sheets =
-    [
-        CapitalGlyphs.Sheet,
-        SmallLetterGlyphs.Sheet,
-        DigitGlyphs.Sheet,
-        SignGlyphs.Sheet,
-    ];
+    /// <summary>No character beyond this one has a shape.</summary>
+    private const char Last = '≥';
 
-    /// <summary>The characters and their shapes.</summary>
-    internal static readonly FrozenDictionary<char, Glyph> Glyphs = Read();
+    private static readonly Glyph?[] Drawn = new Glyph?[Last + 1];
 
-    private static FrozenDictionary<char, Glyph> Read()
+    /// <summary>Returns the shape of a character; the empty box if it has none.</summary>
+    internal static Glyph Find(char character)
     {
-        var glyphs = new Dictionary<char, Glyph>();
-        foreach (var space in WordSpaces)
-            glyphs.Add(space, Space);
-        foreach (var space in ThinSpaces)
-            glyphs.Add(space, ThinSpace);
-        foreach (var sheet in Sheets)
-            GlyphSheet.Read(sheet, glyphs);
-        Accents.AddTo(glyphs);
-        SmallFigureGlyphs.AddTo(glyphs);
-        return glyphs.ToFrozenDictionary();
+        if (character > Last)
+            return Unknown;
+        // Two threads may draw the same character at once, to the same end.
+        return Drawn[character] ??= Draw(character);
+    }
+
+    private static Glyph Draw(char character)
+    {
+        if (WordSpaces.Contains(character))
+            return Space;
+        if (ThinSpaces.Contains(character))
+            return ThinSpace;
+        return GlyphSheet.Draw(character)
+            ?? Accents.Draw(character)
+            ?? SmallFigureGlyphs.Draw(character)
+            ?? Unknown;
     }
 }

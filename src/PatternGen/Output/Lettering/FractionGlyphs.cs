@@ -32,16 +32,25 @@ internal static class FractionGlyphs
         return fits && EndsWord(text, end) ? end - start : 0;
     }
 
-    /// <summary>Draws a fraction written with a slash, with the figures of the alphabet.</summary>
-    internal static Glyph Draw(string fraction, IReadOnlyDictionary<char, Glyph> glyphs)
+    /// <summary>Draws a fraction that is written with a slash.</summary>
+    internal static Glyph Draw(string fraction)
     {
-        var slash = fraction.IndexOf('/');
-        var raised = fraction[..slash].Select(digit => SmallFigureGlyphs.Raised(glyphs[digit]));
-        var lowered = fraction[(slash + 1)..]
-            .Select(digit => SmallFigureGlyphs.Lowered(glyphs[digit]));
         var width = Bar.End.X;
         var bar = new Glyph([Bar], 0, width, width, width / 2).Widened(-BarOverlap, -BarOverlap);
-        return raised.Append(bar).Concat(lowered).Aggregate((left, right) => left.Then(right));
+        Glyph? drawn = null;
+        var isRaised = true;
+        foreach (var character in fraction)
+        {
+            var next = bar;
+            if (character == '/')
+                isRaised = false;
+            else if (isRaised)
+                next = SmallFigureGlyphs.Raised(Alphabet.Find(character));
+            else
+                next = SmallFigureGlyphs.Lowered(Alphabet.Find(character));
+            drawn = drawn is null ? next : drawn.Then(next);
+        }
+        return drawn ?? bar;
     }
 
     private static bool EndsWord(string text, int end)

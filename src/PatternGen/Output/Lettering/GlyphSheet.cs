@@ -16,17 +16,21 @@ namespace PatternGen;
 /// </remarks>
 internal static class GlyphSheet
 {
-    /// <summary>Adds the characters of a sheet to those read before it.</summary>
-    internal static void Read(string sheet, Dictionary<char, Glyph> glyphs)
+    private static readonly string[] Sheets =
+    [
+        CapitalGlyphs.Sheet,
+        SmallLetterGlyphs.Sheet,
+        DigitGlyphs.Sheet,
+        SignGlyphs.Sheet,
+    ];
+
+    /// <summary>Draws a character that a sheet has a line for; null for any other.</summary>
+    internal static Glyph? Draw(char character)
     {
-        foreach (var line in sheet.Split('\n'))
-        {
-            var words = Words(line[1..]);
-            var glyph = words[0].StartsWith('=')
-                ? Changed(glyphs[words[0][1]], words)
-                : Drawn(words);
-            glyphs.Add(line[0], glyph);
-        }
+        if (LineOf(character) is not { } line)
+            return null;
+        var words = Words(line[1..]);
+        return words[0].StartsWith('=') ? Changed(Alphabet.Find(words[0][1]), words) : Drawn(words);
     }
 
     /// <summary>Reads a line without its character.</summary>
@@ -46,6 +50,22 @@ internal static class GlyphSheet
             left,
             right
         );
+    }
+
+    private static string? LineOf(char character)
+    {
+        foreach (var sheet in Sheets)
+        {
+            var start =
+                sheet[0] == character
+                    ? 0
+                    : sheet.IndexOf($"\n{character}", StringComparison.Ordinal) + 1;
+            if (start == 0 && sheet[0] != character)
+                continue;
+            var end = sheet.IndexOf('\n', start);
+            return end < 0 ? sheet[start..] : sheet[start..end];
+        }
+        return null;
     }
 
     private static string[] Words(string line) =>

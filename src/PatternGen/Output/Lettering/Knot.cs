@@ -11,21 +11,20 @@ internal readonly record struct Knot(Point At, Vector? Heading, bool IsCurved)
 {
     internal static Knot Parse(string word, bool isCurved)
     {
-        var numbers = word.TrimEnd('n', 'e', 's', 'w')
-            .Split(',', '@')
-            .Select(number => double.Parse(number, CultureInfo.InvariantCulture))
-            .ToArray();
+        var numbers = word.TrimEnd('n', 'e', 's', 'w').Split(',', '@');
         Vector? heading = word[^1] switch
         {
             'n' => new(0, 1),
             'e' => new(1, 0),
             's' => new(0, -1),
             'w' => new(-1, 0),
-            _ when numbers is [_, _, var degrees] => Vector.Towards(Angle.FromDegrees(degrees)),
+            _ when numbers.Length == 3 => Vector.Towards(Angle.FromDegrees(Number(numbers[2]))),
             _ => null,
         };
-        return new(new(numbers[0], numbers[1]), heading, isCurved);
+        return new(new(Number(numbers[0]), Number(numbers[1])), heading, isCurved);
     }
+
+    private static double Number(string text) => double.Parse(text, CultureInfo.InvariantCulture);
 
     /// <summary>The direction from this point to another, of length 1.</summary>
     internal Vector Towards(Knot next) => (next.At - At).Unit();

@@ -27,7 +27,7 @@ internal static class Lettering
         var strokes = new List<Chain>();
         foreach (var (glyph, x) in Typesetter.Set(text))
         foreach (var stroke in glyph.Strokes)
-            strokes.Add(new(stroke.Vertices.Select(vertex => Scaled(vertex, x, height))));
+            strokes.Add(Scaled(stroke, x, height));
         return strokes;
     }
 
@@ -38,9 +38,10 @@ internal static class Lettering
     {
         Guard.NotNull(text);
         Guard.Positive(height);
-        return Typesetter.Set(text).Select(placed => placed.End).LastOrDefault()
-            / Glyph.CapHeight
-            * height;
+        double end = 0;
+        foreach (var placed in Typesetter.Set(text))
+            end = placed.End;
+        return end / Glyph.CapHeight * height;
     }
 
     /// <summary>
@@ -50,6 +51,14 @@ internal static class Lettering
     /// <param name="height">Height of the capitals in mm.</param>
     internal static Extents Box(string text, double height) =>
         new(new(0, Descender * height), new(Width(text, height), Ascender * height));
+
+    private static Chain Scaled(Chain stroke, double x, double height)
+    {
+        var corners = new Vertex[stroke.Vertices.Count];
+        for (var i = 0; i < corners.Length; i++)
+            corners[i] = Scaled(stroke.Vertices[i], x, height);
+        return new(corners);
+    }
 
     private static Vertex Scaled(Vertex vertex, double x, double height) =>
         new(

@@ -19,13 +19,16 @@ internal static class SmallFigureGlyphs
     /// <summary>Returns the character small, on the baseline.</summary>
     internal static Glyph Lowered(Glyph glyph) => Small(glyph, 0);
 
-    /// <summary>Adds the signs that are made of small figures.</summary>
-    internal static void AddTo(Dictionary<char, Glyph> glyphs)
+    /// <summary>Draws a sign that is made of small figures; null for any other character.</summary>
+    internal static Glyph? Draw(char sign)
     {
         foreach (var pair in RaisedPairs.Split(' '))
-            glyphs.Add(pair[0], Raised(glyphs[pair[1]]));
+            if (pair[0] == sign)
+                return Raised(Alphabet.Find(pair[1]));
         foreach (var pair in FractionPairs.Split(' '))
-            glyphs.Add(pair[0], FractionGlyphs.Draw(pair[1..], glyphs));
+            if (pair[0] == sign)
+                return FractionGlyphs.Draw(pair[1..]);
+        return null;
     }
 
     private static Glyph Small(Glyph glyph, double baseline) =>

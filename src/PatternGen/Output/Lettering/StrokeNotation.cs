@@ -19,15 +19,26 @@ internal static class StrokeNotation
     /// <summary>Radius of a dot: a small ring, which a pen of the usual width fills at writing sizes.</summary>
     private const double DotRadius = 3;
 
-    internal static IEnumerable<Chain> Strokes(string notation) =>
-        Knots(notation).Select(knots => knots is [var dot] ? Dot(dot.At) : Line(knots));
+    internal static IReadOnlyList<Chain> Strokes(string notation)
+    {
+        var strokes = new List<Chain>();
+        foreach (var stroke in notation.Split('|'))
+        {
+            var knots = KnotsOfStroke(stroke);
+            strokes.Add(knots.Count == 1 ? Dot(knots[0].At) : Line(knots));
+        }
+        return strokes;
+    }
 
     /// <summary>The largest x written.</summary>
-    internal static double Width(string notation) =>
-        Knots(notation).SelectMany(knots => knots).Max(knot => knot.At.X);
-
-    private static IEnumerable<List<Knot>> Knots(string notation) =>
-        notation.Split('|').Select(KnotsOfStroke);
+    internal static double Width(string notation)
+    {
+        var width = double.NegativeInfinity;
+        foreach (var stroke in notation.Split('|'))
+        foreach (var knot in KnotsOfStroke(stroke))
+            width = Math.Max(width, knot.At.X);
+        return width;
+    }
 
     private static List<Knot> KnotsOfStroke(string stroke)
     {

@@ -30,11 +30,7 @@ internal static class Typesetter
     private static (Glyph Glyph, char Character, int Length) Next(string text, int at)
     {
         if (FractionGlyphs.LengthAt(text, at) is > 0 and var length)
-            return (
-                FractionGlyphs.Draw(text.Substring(at, length), Alphabet.Glyphs),
-                NoCharacter,
-                length
-            );
+            return (FractionGlyphs.Draw(text.Substring(at, length)), NoCharacter, length);
         if (IsGapOfMixedNumber(text, at))
             return (Alphabet.ThinSpace, NoCharacter, 1);
         if (char.IsSurrogatePair(text, at))
@@ -43,7 +39,7 @@ internal static class Typesetter
             at + 1 < text.Length && Accents.Compose(text[at], text[at + 1]) is { } whole
                 ? (whole, 2)
                 : (text[at], 1);
-        return (Alphabet.Glyphs.GetValueOrDefault(character, Alphabet.Unknown), character, taken);
+        return (Alphabet.Find(character), character, taken);
     }
 
     /// <summary>Whether this is the space of 29 3/16.</summary>
