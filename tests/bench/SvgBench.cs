@@ -1,5 +1,4 @@
 using BenchmarkDotNet.Attributes;
-using PatternGen.Geometry;
 
 namespace PatternGen.Bench;
 
