@@ -1,6 +1,6 @@
 namespace PatternGen;
 
-/// <summary>How sides are drawn that two neighbouring chips have in common.</summary>
+/// <summary>How sides are drawn that two neighbouring chips have in common. A picture for viewing shows chips whole either way.</summary>
 public enum SharedSides
 {
     /// <summary>Every chip is a complete closed contour; a shared side is drawn by both chips. The default.</summary>

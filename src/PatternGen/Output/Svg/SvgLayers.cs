@@ -13,6 +13,16 @@ internal sealed class SvgLayers(Pattern pattern, SvgFile file, SaveOptions optio
     internal void Grooves(SvgStyle style) =>
         Group(Layer.LineCuts, style, new SvgGrooveSink(file.Paths));
 
+    /// <summary>Draws the line at the bottom of each groove.</summary>
+    internal void Valleys(SvgStyle style)
+    {
+        if (!Has(Layer.LineCuts))
+            return;
+        file.StartGroup("valleys", null, style);
+        pattern.Root.Draw(new SvgRunSink(file.Paths), LayerSet.LineCuts);
+        file.EndGroup();
+    }
+
     internal void Labels(SvgStyle style) => Group(Layer.Labels, style, new SvgLabelSink(file));
 
     /// <summary>Draws the outlines of the wood as one area, with what they leave out.</summary>

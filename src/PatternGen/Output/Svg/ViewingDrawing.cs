@@ -31,6 +31,7 @@ internal sealed class ViewingDrawing(Pattern pattern, Extents reach) : ISvgDrawi
         layers.StockArea(new(Wood, WoodEdge, 0.35));
         layers.Runs(Layer.LayoutLines, SvgStyle.Line(Pencil, 0.12));
         layers.Grooves(SvgStyle.Line(HalfLit, 0.5));
+        layers.Valleys(SvgStyle.Line(Cut, 0.2));
         // The light edge is what makes ridges read: two of them side by side are the wood left standing.
         layers.Runs(Layer.Chips, new(Cut, Ridge, EdgeWidth));
         layers.Walls(WallLight.Dim, DimLit, EdgeOverlap);
