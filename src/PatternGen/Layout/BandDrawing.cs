@@ -20,12 +20,16 @@ internal sealed class BandDrawing(TriangleBand band, Fitting fitting, BandPlan p
     {
         Chain Rule(double y) => Chain.Line(new(from, y), new(to, y));
         Chain End(double x) => Chain.Line(new(x, 0), new(x, band.Height));
-        var ends = plan
-            .Parts.SelectMany(part => (double[])[part.Start, part.At(part.Halves)])
-            .Where(x => x > from && x < to);
+        List<Chain> lines = [];
+        foreach (var y in band.Rules)
+            lines.Add(Rule(y));
+        foreach (var part in plan.Parts)
+        foreach (var x in (double[])[part.Start, part.At(part.Halves)])
+            if (x > from && x < to)
+                lines.Add(End(x));
         return new MotifNode
         {
-            LayoutLines = [.. band.Rules.Select(Rule), .. ends.Select(End)],
+            LayoutLines = [.. lines],
             LineCuts = [.. plan.Parts.SelectMany(Grooves)],
         };
     }

@@ -94,10 +94,10 @@ internal sealed class FitSolver
             _parts == 2
             || _fitting.Ends == EndRule.TurnedAtMiddle
             || (_band.Rows.All(row => row.IsUpright) && !IsShifted);
-        var turned = _parts == 1 && BandSymmetry.HasHalfTurn(_band, swapsPhases: IsShifted);
-        _trouble.RefuseUnmatchedEnds(mirrored, turned, IsShifted);
         if (mirrored && _fitting.Ends != EndRule.HalfTurn)
             return EndMatch.Alike;
+        var turned = _parts == 1 && BandSymmetry.HasHalfTurn(_band, swapsPhases: IsShifted);
+        _trouble.RefuseUnmatchedEnds(mirrored, turned, IsShifted);
         return turned ? EndMatch.AlikeByHalfTurn : EndMatch.Different;
     }
 }

@@ -88,14 +88,8 @@ public sealed partial class TriangleBand
     [Pure]
     public TriangleBand WithRows(params IEnumerable<TriangleRow> rows)
     {
-        TriangleRow[] ordered =
-        [
-            .. Guard
-                .NotNull(rows)
-                .OrderBy(row => row.LowerRule)
-                .ThenBy(row => row.UpperRule)
-                .ThenBy(row => row.IsStaggered),
-        ];
+        TriangleRow[] ordered = [.. Guard.NotNull(rows)];
+        Array.Sort(ordered, FromBelow);
         if (ordered.Length == 0)
             throw new ArgumentException("A band needs at least one row of chips.", nameof(rows));
         foreach (var row in ordered)
@@ -177,6 +171,16 @@ public sealed partial class TriangleBand
             yield return 0;
         if (_rows.Max(row => row.UpperRule) < _rules.Length - 1)
             yield return Height;
+    }
+
+    /// <summary>From the lowest row up; of two in one strip the one in step comes first.</summary>
+    private static int FromBelow(TriangleRow a, TriangleRow b)
+    {
+        if (a.LowerRule != b.LowerRule)
+            return a.LowerRule.CompareTo(b.LowerRule);
+        if (a.UpperRule != b.UpperRule)
+            return a.UpperRule.CompareTo(b.UpperRule);
+        return a.IsStaggered.CompareTo(b.IsStaggered);
     }
 
     private double RowHeight(TriangleRow row) => _rules[row.UpperRule] - _rules[row.LowerRule];

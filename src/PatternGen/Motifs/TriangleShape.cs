@@ -67,7 +67,7 @@ internal sealed class TriangleShape
         Extents cell = new(new(0, _low), new(_pitch, _high));
         if (!cell.Grown(Tolerance.For(cell).Merge).Contains(outline.Extents))
             return false;
-        var sides = outline.Segments.ToArray();
+        var sides = outline.ToSegments();
         for (var i = 0; i < sides.Length; i++)
             if (sides[i].Intersect(sides[(i + 1) % sides.Length]).Kind != IntersectionKind.One)
                 return false;

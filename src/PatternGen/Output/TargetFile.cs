@@ -47,7 +47,7 @@ internal static class TargetFile
             using (var stream = new FileStream(part, FileMode.CreateNew, FileAccess.Write))
             {
                 write(stream);
-                stream.Flush(flushToDisk: true);
+                stream.Flush();
             }
             KeepMode(target, part);
             File.Move(part, target, overwrite: true);

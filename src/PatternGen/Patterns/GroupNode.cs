@@ -49,11 +49,13 @@ internal sealed class GroupNode : PatternNode
     internal override IEnumerable<(MotifNode Motif, IPatternSink Sink)> Leaves(IPatternSink sink) =>
         Renumbered(sink).SelectMany(part => part.Child.Leaves(part.Sink));
 
-    internal override Extents? Bounds(Transform outer, LayerSet layers) =>
-        _children.Aggregate(
-            (Extents?)null,
-            (bounds, child) => Union(bounds, child.Bounds(outer, layers))
-        );
+    internal override Extents? Bounds(Transform outer, LayerSet layers)
+    {
+        Extents? bounds = null;
+        foreach (var child in _children)
+            bounds = Union(bounds, child.Bounds(outer, layers));
+        return bounds;
+    }
 
     /// <summary>Each child with the sink that numbers its chips on from those of the children before.</summary>
     private IEnumerable<(PatternNode Child, IPatternSink Sink)> Renumbered(IPatternSink sink)

@@ -61,19 +61,24 @@ internal sealed class MotifNode : PatternNode
         if (layers.HasFlag(LayerSet.LayoutLines))
             bounds = Union(bounds, BoundsOf(LayoutLines, transform));
         if (layers.HasFlag(LayerSet.LineCuts))
-            bounds = Union(bounds, BoundsOf(LineCuts.Select(cut => cut.Path), transform));
+            foreach (var cut in LineCuts)
+                bounds = Union(bounds, cut.Path.Transformed(transform).Extents);
         return bounds;
     }
 
-    private static Extents? BoundsOf(IEnumerable<Contour> contours, Transform transform) =>
-        contours.Aggregate(
-            (Extents?)null,
-            (bounds, contour) => Union(bounds, contour.Transformed(transform).Extents)
-        );
+    private static Extents? BoundsOf(Contour[] contours, Transform transform)
+    {
+        Extents? bounds = null;
+        foreach (var contour in contours)
+            bounds = Union(bounds, contour.Transformed(transform).Extents);
+        return bounds;
+    }
 
-    private static Extents? BoundsOf(IEnumerable<Chain> chains, Transform transform) =>
-        chains.Aggregate(
-            (Extents?)null,
-            (bounds, chain) => Union(bounds, chain.Transformed(transform).Extents)
-        );
+    private static Extents? BoundsOf(Chain[] chains, Transform transform)
+    {
+        Extents? bounds = null;
+        foreach (var chain in chains)
+            bounds = Union(bounds, chain.Transformed(transform).Extents);
+        return bounds;
+    }
 }

@@ -22,7 +22,9 @@ internal sealed class RepeatNode : PatternNode
         _firstHalf = firstHalf;
         _count = count;
         RefuseTooMany(child.PieceCount * (decimal)count);
-        _rowSizes = [.. child.RowSizes.Select(size => size * count)];
+        _rowSizes = new int[child.RowSizes.Count];
+        for (var row = 0; row < _rowSizes.Length; row++)
+            _rowSizes[row] = child.RowSizes[row] * count;
     }
 
     internal override IReadOnlyList<int> RowSizes => _rowSizes;

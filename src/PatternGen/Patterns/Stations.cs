@@ -10,7 +10,7 @@ namespace PatternGen;
 /// <param name="Start">Where the first station lies, in mm.</param>
 /// <param name="Length">From the first to the last station, in mm.</param>
 /// <param name="Halves">Number of half pitches in the length.</param>
-internal readonly record struct Stations(double Start, double Length, int Halves)
+internal sealed record Stations(double Start, double Length, int Halves)
 {
     /// <summary>
     /// A place this near to a station, as a share of the half pitch, is at the station. Larger values would pull in

@@ -7,30 +7,30 @@ namespace PatternGen;
 /// </summary>
 internal sealed class DxfContent
 {
-    private readonly Dictionary<Layer, IReadOnlyList<Chain>> _lines = [];
+    private readonly IReadOnlyList<Chain>?[] _lines = new IReadOnlyList<Chain>?[
+        DxfLayers.InOrder.Count
+    ];
 
     internal DxfContent(Pattern pattern, SaveOptions options)
     {
         var decimals = options.Decimals;
         var read = PatternReader.Read(pattern.Root);
         if (MachineNote.Place(pattern, options.Wording) is { } note)
-            _lines[Layer.Note] = LineSides.Once(note.Strokes(), decimals);
-        _lines[Layer.Labels] = LineSides.Once(
-            read.Labels.SelectMany(label => label.Strokes()),
+            _lines[(int)Layer.Note] = LineSides.Once([.. note.Strokes()], decimals);
+        _lines[(int)Layer.Labels] = LineSides.Once(
+            [.. read.Labels.SelectMany(label => label.Strokes())],
             decimals
         );
-        _lines[Layer.LayoutLines] = LineSides.Once(read.LayoutLines, decimals);
-        _lines[Layer.LineCuts] = LineSides.Once(read.LineCuts.Select(cut => cut.Path), decimals);
+        _lines[(int)Layer.LayoutLines] = LineSides.Once(read.LayoutLines, decimals);
+        _lines[(int)Layer.LineCuts] = LineSides.Once(
+            [.. read.LineCuts.Select(cut => cut.Path)],
+            decimals
+        );
         if (options.SharedSides == SharedSides.Once)
-            _lines[Layer.Chips] = ChipSides.Chains(pattern, decimals);
+            _lines[(int)Layer.Chips] = ChipSides.Chains(pattern, decimals);
         Stock = LineSides.Once(read.Stock, decimals);
         ClosedChipCount = options.SharedSides == SharedSides.Closed ? pattern.ChipCount : 0;
-        Extents =
-            LinesOn(Layer.Note)
-                .Concat(LinesOn(Layer.Labels))
-                .Select(stroke => (Extents?)stroke.Extents)
-                .Aggregate(pattern.Extents, PatternNode.Union)
-            ?? default;
+        Extents = WithStrokes(pattern.Extents);
     }
 
     /// <summary>Outlines of the wood, each once.</summary>
@@ -43,8 +43,16 @@ internal sealed class DxfContent
     internal Extents Extents { get; }
 
     internal long EntityCount =>
-        ClosedChipCount + Stock.Count + _lines.Values.Sum(chains => (long)chains.Count);
+        ClosedChipCount + Stock.Count + _lines.Sum(chains => (long)(chains?.Count ?? 0));
 
     /// <summary>The open and closed lines of a layer, each once.</summary>
-    internal IReadOnlyList<Chain> LinesOn(Layer layer) => _lines.GetValueOrDefault(layer, []);
+    internal IReadOnlyList<Chain> LinesOn(Layer layer) => _lines[(int)layer] ?? [];
+
+    private Extents WithStrokes(Extents? drawn)
+    {
+        foreach (var layer in (Layer[])[Layer.Note, Layer.Labels])
+        foreach (var stroke in LinesOn(layer))
+            drawn = PatternNode.Union(drawn, stroke.Extents);
+        return drawn ?? default;
+    }
 }

@@ -27,7 +27,7 @@ internal sealed class DxfShapes(IDxfFile file, int decimals)
         file.Polyline(layer, rounded, closed: true);
     }
 
-    /// <summary>Draws a chain, whose points round to different digits; one that ends where it starts is closed.</summary>
+    /// <summary>Draws a chain; one that ends where it starts is closed, one too short for a digit is left out.</summary>
     internal void Run(Layer layer, Chain chain)
     {
         if (chain.Start == chain.End)
@@ -36,6 +36,8 @@ internal sealed class DxfShapes(IDxfFile file, int decimals)
             return;
         }
         var rounded = _rounded.Round(chain.Span, closed: false);
+        if (rounded.Length < 2)
+            return;
         if (rounded.Length == 2 && rounded[0].Bulge == 0)
             file.Line(layer, rounded[0], rounded[1]);
         else

@@ -7,7 +7,7 @@ namespace PatternGen;
 /// <param name="At">Where it is.</param>
 /// <param name="Heading">The direction of length 1 in which curves pass it, if one is written.</param>
 /// <param name="IsCurved">Whether a curve leads to it from the point before.</param>
-internal readonly record struct Knot(Point At, Vector? Heading, bool IsCurved)
+internal sealed record Knot(Point At, Vector? Heading, bool IsCurved)
 {
     internal static Knot Parse(string word, bool isCurved)
     {

@@ -8,14 +8,14 @@ namespace PatternGen;
 /// </summary>
 /// <param name="At">The point.</param>
 /// <param name="Depth">Its distance in mm from the outline.</param>
-internal readonly record struct ChipApex(Point At, double Depth)
+internal sealed record ChipApex(Point At, double Depth)
 {
     /// <summary>Returns the point, or null if it does not see all of the outline, as in a crescent.</summary>
     internal static ChipApex? Of(Contour shape)
     {
         var at = shape.Count == 3 ? Incentre(shape.Vertices) : shape.Centroid;
         var apex = new ChipApex(at, shape.DistanceTo(at));
-        return shape.Contains(at) && shape.Segments.All(apex.Sees) ? apex : null;
+        return shape.Contains(at) && Array.TrueForAll(shape.ToSegments(), apex.Sees) ? apex : null;
     }
 
     /// <summary>Returns where a placement takes it.</summary>

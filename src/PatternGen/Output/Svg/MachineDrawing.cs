@@ -24,7 +24,7 @@ internal sealed class MachineDrawing(Pattern pattern, Extents reach, Wording wor
         }
         layers.Labels(Line("#4f7cac"));
         layers.Once(Layer.LayoutLines, pattern.LayoutLines, Line("#8c8c84"));
-        layers.Once(Layer.LineCuts, pattern.LineCuts.Select(cut => cut.Path), Line("#c2702e"));
+        layers.Once(Layer.LineCuts, [.. pattern.LineCuts.Select(cut => cut.Path)], Line("#c2702e"));
         layers.Sides(Line("#26221e"));
         layers.Once(Layer.Stock, pattern.Stock, Line("#2f7d57"));
     }

@@ -54,11 +54,11 @@ internal sealed class SvgLayers(Pattern pattern, SvgFile file, SaveOptions optio
     }
 
     /// <summary>Draws a layer's lines, each stretch of them once, so that a machine goes over it once.</summary>
-    internal void Once(Layer layer, IEnumerable<Chain> lines, SvgStyle style) =>
+    internal void Once(Layer layer, IReadOnlyList<Chain> lines, SvgStyle style) =>
         Draw(layer, LineSides.Once(lines, options.Decimals), style);
 
     /// <summary>Draws a layer's outlines, each once.</summary>
-    internal void Once(Layer layer, IEnumerable<Contour> outlines, SvgStyle style) =>
+    internal void Once(Layer layer, IReadOnlyList<Contour> outlines, SvgStyle style) =>
         Draw(layer, LineSides.Once(outlines, options.Decimals), style);
 
     /// <summary>Draws the walls of chips that get some light.</summary>

@@ -6,7 +6,7 @@ public class ChipApexTests
     [Fact]
     public void The_walls_of_a_triangle_meet_at_its_incentre()
     {
-        var apex = ChipApex.Of(Contour.Polygon(new(0, 0), new(4, 0), new(0, 3)))!.Value;
+        var apex = ChipApex.Of(Contour.Polygon(new(0, 0), new(4, 0), new(0, 3)))!;
         apex.At.DistanceTo(new(1, 1)).ShouldBeLessThan(1e-12);
         apex.Depth.ShouldBe(1, 1e-12);
     }
@@ -14,7 +14,7 @@ public class ChipApexTests
     [Fact]
     public void The_walls_of_a_petal_meet_half_way_between_its_tips()
     {
-        var apex = ChipApex.Of(Samples.Lens(16, 0.25))!.Value;
+        var apex = ChipApex.Of(Samples.Lens(16, 0.25))!;
         apex.At.DistanceTo(new(8, 0)).ShouldBeLessThan(1e-12);
         apex.Depth.ShouldBe(2, 1e-12);
     }
