@@ -13,6 +13,17 @@ internal static class Guard
     /// </summary>
     internal const double MaxSize = 1e6;
 
+    /// <summary>A coordinate in millimetres: up to 2 km either way, twice the largest size.</summary>
+    internal static double Coordinate(
+        double value,
+        [CallerArgumentExpression(nameof(value))] string name = ""
+    )
+    {
+        if (!(Math.Abs(value) <= 2 * MaxSize))
+            Throw(name, value, "must lie between -2,000,000 and 2,000,000 mm");
+        return value;
+    }
+
     internal static double Finite(
         double value,
         [CallerArgumentExpression(nameof(value))] string name = ""

@@ -15,7 +15,7 @@ public readonly partial record struct Segment
     /// <param name="start">Where it starts, in mm.</param>
     /// <param name="end">Where it ends, in mm.</param>
     /// <param name="bulge">tan(sweep / 4); 0, the default, is a straight line.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A number is not finite.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A coordinate lies beyond 2 km, or a number is not finite.</exception>
     public Segment(Point start, Point end, double bulge = 0)
     {
         Start = new Vertex(start).Point;
