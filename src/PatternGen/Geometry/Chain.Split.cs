@@ -6,7 +6,7 @@ public sealed partial class Chain
     /// <param name="lengths">Distances from the start in mm. Places at the ends split nothing off.</param>
     /// <returns>One chain more than there are separate places between the ends.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A place does not lie on the chain.</exception>
-    public IReadOnlyList<Chain> SplitAt(params IEnumerable<double> lengths)
+    public IReadOnlyList<Chain> SplitAt(params double[] lengths)
     {
         var total = Length;
         var merge = Tolerance.Merge;

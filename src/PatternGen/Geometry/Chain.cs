@@ -7,9 +7,13 @@ namespace PatternGen.Geometry;
 /// </remarks>
 public sealed partial class Chain : SegmentRun
 {
+    /// <inheritdoc cref="Chain(IEnumerable{Vertex})"/>
+    public Chain(params Vertex[] vertices)
+        : this((IEnumerable<Vertex>)vertices) { }
+
     /// <summary>Creates a chain from its corners, in order.</summary>
     /// <exception cref="ArgumentException">There are fewer than two corners.</exception>
-    public Chain(params IEnumerable<Vertex> vertices)
+    public Chain(IEnumerable<Vertex> vertices)
         : this(VertexRun.Stored(Guard.NotNull(vertices), closed: false))
     {
         if (Span.Length < 2)
@@ -34,9 +38,12 @@ public sealed partial class Chain : SegmentRun
     /// <summary>Returns the straight line between two points.</summary>
     public static Chain Line(Point start, Point end) => new([new Vertex(start), new Vertex(end)]);
 
+    /// <inheritdoc cref="Of(IEnumerable{Segment})"/>
+    public static Chain Of(params Segment[] segments) => Of((IEnumerable<Segment>)segments);
+
     /// <summary>Returns the chain of the given segments, each starting where the one before ends.</summary>
     /// <exception cref="ArgumentException">There is no segment, or one does not start where the one before ends.</exception>
-    public static Chain Of(params IEnumerable<Segment> segments)
+    public static Chain Of(IEnumerable<Segment> segments)
     {
         var run = Guard.NotNull(segments).ToArray();
         if (run.Length == 0)

@@ -7,7 +7,7 @@ public sealed partial class Contour
     /// <returns>As many chains as there are separate places: one place opens the ring there.</returns>
     /// <exception cref="ArgumentException">No place is given.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A place is not finite.</exception>
-    public IReadOnlyList<Chain> SplitAt(params IEnumerable<double> lengths)
+    public IReadOnlyList<Chain> SplitAt(params double[] lengths)
     {
         var places = Distinct(lengths);
         // The ring's end is its start.

@@ -8,10 +8,14 @@ namespace PatternGen.Geometry;
 /// </remarks>
 public sealed partial class Contour : SegmentRun
 {
+    /// <inheritdoc cref="Contour(IEnumerable{Vertex})"/>
+    public Contour(params Vertex[] vertices)
+        : this((IEnumerable<Vertex>)vertices) { }
+
     /// <summary>Creates a contour from its corners, in order.</summary>
     /// <param name="vertices">At least two corners; the first one is not repeated at the end. Two corners need an arc to hold any area.</param>
     /// <exception cref="ArgumentException">There are fewer than two corners.</exception>
-    public Contour(params IEnumerable<Vertex> vertices)
+    public Contour(IEnumerable<Vertex> vertices)
         : this(VertexRun.Stored(Guard.NotNull(vertices), closed: true))
     {
         if (Count < 2)
@@ -27,9 +31,12 @@ public sealed partial class Contour : SegmentRun
     /// <inheritdoc/>
     public override bool IsClosed => true;
 
+    /// <inheritdoc cref="Of(IEnumerable{Segment})"/>
+    public static Contour Of(params Segment[] segments) => Of((IEnumerable<Segment>)segments);
+
     /// <summary>Returns the contour of the given segments, each starting where the one before ends, and the first where the last ends.</summary>
     /// <exception cref="ArgumentException">There are fewer than two segments, or one does not start where the one before ends.</exception>
-    public static Contour Of(params IEnumerable<Segment> segments)
+    public static Contour Of(IEnumerable<Segment> segments)
     {
         var ring = Guard.NotNull(segments).ToArray();
         for (var i = 0; i < ring.Length; i++)
@@ -44,9 +51,12 @@ public sealed partial class Contour : SegmentRun
         return new(ring.Select(segment => new Vertex(segment.Start, segment.Bulge)));
     }
 
+    /// <inheritdoc cref="Polygon(IEnumerable{Point})"/>
+    public static Contour Polygon(params Point[] corners) => Polygon((IEnumerable<Point>)corners);
+
     /// <summary>Returns the straight-sided contour with the given corners.</summary>
     /// <exception cref="ArgumentException">There are fewer than three corners.</exception>
-    public static Contour Polygon(params IEnumerable<Point> corners)
+    public static Contour Polygon(IEnumerable<Point> corners)
     {
         var vertices = Guard.NotNull(corners).Select(corner => new Vertex(corner)).ToArray();
         return vertices.Length >= 3

@@ -10,10 +10,14 @@ public sealed partial class Region
     private readonly Contour[] _contours;
     private readonly RegionPart[] _parts;
 
+    /// <inheritdoc cref="Region(IEnumerable{Contour})"/>
+    public Region(params Contour[] contours)
+        : this((IEnumerable<Contour>)contours) { }
+
     /// <summary>Creates a region, working out which rings are outer ones and which are holes in which.</summary>
     /// <param name="contours">The rings in any order and direction; each is turned as its place asks. None gives the empty region.</param>
     /// <exception cref="ArgumentNullException">There is no list, or an entry is null.</exception>
-    public Region(params IEnumerable<Contour> contours)
+    public Region(IEnumerable<Contour> contours)
     {
         _parts = RegionNesting.Parts([
             .. Guard.NotNull(contours).Select(contour => Guard.NotNull(contour)),

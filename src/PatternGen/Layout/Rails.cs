@@ -22,7 +22,7 @@ public sealed class Rails
     /// <param name="lengths">Lengths seen between the shoulders, in mm.</param>
     /// <exception cref="ArgumentException">There is no length.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A length is not positive.</exception>
-    public static Rails Of(params IEnumerable<double> lengths)
+    public static Rails Of(params double[] lengths)
     {
         double[] seen = [.. Guard.NotNull(lengths).Select(length => Guard.Positive(length))];
         return seen.Length > 0
@@ -32,7 +32,7 @@ public sealed class Rails
 
     /// <summary>Returns the given rails as a set; they may have different widths.</summary>
     /// <exception cref="ArgumentException">There is no rail.</exception>
-    public static Rails Of(params IEnumerable<Rail> rails)
+    public static Rails Of(params Rail[] rails)
     {
         Rail[] all = [.. Guard.NotNull(rails).Select(rail => Guard.NotNull(rail))];
         return all.Length > 0

@@ -63,7 +63,7 @@ public sealed partial class TriangleBand
     /// </param>
     /// <exception cref="ArgumentException">There is no spacing, or too many.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A spacing is not positive.</exception>
-    public static TriangleBand Ruled(params IEnumerable<double> spacings)
+    public static TriangleBand Ruled(params double[] spacings)
     {
         var strips = Guard.NotNull(spacings).ToArray();
         if (strips.Length is 0 or >= MaxRules)
@@ -86,7 +86,7 @@ public sealed partial class TriangleBand
     /// <summary>Returns the band with the given rows, in any order.</summary>
     /// <exception cref="ArgumentException">There is no row, a rule does not exist, or two rows would overlap.</exception>
     [Pure]
-    public TriangleBand WithRows(params IEnumerable<TriangleRow> rows)
+    public TriangleBand WithRows(params TriangleRow[] rows)
     {
         TriangleRow[] ordered = [.. Guard.NotNull(rows)];
         Array.Sort(ordered, FromBelow);
@@ -129,7 +129,7 @@ public sealed partial class TriangleBand
     /// <exception cref="ArgumentException">A row leans or is staggered: its gaps are no upright triangles.</exception>
     [Pure]
     public TriangleBand Adjacent() =>
-        WithRows(_rows.SelectMany(row => (TriangleRow[])[row, Between(row)]));
+        WithRows([.. _rows.SelectMany(row => (TriangleRow[])[row, Between(row)])]);
 
     /// <summary>Returns the band with leaning triangles in every row.</summary>
     /// <param name="lean">From -1, tip over the left end of the base, through 0 to 1, over the right end.</param>
@@ -186,7 +186,7 @@ public sealed partial class TriangleBand
     private double RowHeight(TriangleRow row) => _rules[row.UpperRule] - _rules[row.LowerRule];
 
     private TriangleBand WithEachRow(Func<TriangleRow, int, TriangleRow> change) =>
-        WithRows(_rows.Select(change));
+        WithRows([.. _rows.Select(change)]);
 
     /// <summary>The row that fills what a row leaves between its rules.</summary>
     private static TriangleRow Between(TriangleRow row)

@@ -4,29 +4,52 @@ namespace PatternGen;
 
 public abstract partial class Pattern
 {
+    /// <inheritdoc cref="OfChips(IEnumerable{Contour})"/>
+    public static Pattern OfChips(params Contour[] outlines) =>
+        OfChips((IEnumerable<Contour>)outlines);
+
     /// <summary>Returns a pattern of chips in one row. Clockwise outlines are turned round.</summary>
     /// <exception cref="ArgumentException">An outline encloses no area.</exception>
-    public static Pattern OfChips(params IEnumerable<Contour> outlines) =>
+    public static Pattern OfChips(IEnumerable<Contour> outlines) =>
         Of(new MotifNode { Chips = [.. Guard.NotNull(outlines).Select(ChipOutline)] });
 
+    /// <inheritdoc cref="OfLineCuts(IEnumerable{LineCut})"/>
+    public static Pattern OfLineCuts(params LineCut[] cuts) =>
+        OfLineCuts((IEnumerable<LineCut>)cuts);
+
     /// <summary>Returns a pattern of line cuts.</summary>
-    public static Pattern OfLineCuts(params IEnumerable<LineCut> cuts) =>
+    public static Pattern OfLineCuts(IEnumerable<LineCut> cuts) =>
         Of(new MotifNode { LineCuts = [.. Guard.NotNull(cuts)] });
 
+    /// <inheritdoc cref="OfLayoutLines(IEnumerable{Chain})"/>
+    public static Pattern OfLayoutLines(params Chain[] lines) =>
+        OfLayoutLines((IEnumerable<Chain>)lines);
+
     /// <summary>Returns a pattern of layout lines.</summary>
-    public static Pattern OfLayoutLines(params IEnumerable<Chain> lines) =>
+    public static Pattern OfLayoutLines(IEnumerable<Chain> lines) =>
         Of(new MotifNode { LayoutLines = [.. Guard.NotNull(lines)] });
 
+    /// <inheritdoc cref="OfStock(IEnumerable{Contour})"/>
+    public static Pattern OfStock(params Contour[] outlines) =>
+        OfStock((IEnumerable<Contour>)outlines);
+
     /// <summary>Returns a pattern that is the outline of a piece of wood; holes run clockwise.</summary>
-    public static Pattern OfStock(params IEnumerable<Contour> outlines) =>
+    public static Pattern OfStock(IEnumerable<Contour> outlines) =>
         Of(new MotifNode { Stock = [.. Guard.NotNull(outlines)] });
 
+    /// <inheritdoc cref="OfLabels(IEnumerable{Label})"/>
+    public static Pattern OfLabels(params Label[] labels) => OfLabels((IEnumerable<Label>)labels);
+
     /// <summary>Returns a pattern of labels.</summary>
-    public static Pattern OfLabels(params IEnumerable<Label> labels) =>
+    public static Pattern OfLabels(IEnumerable<Label> labels) =>
         Of(new MotifNode { Labels = [.. Guard.NotNull(labels)] });
 
+    /// <inheritdoc cref="Combine(IEnumerable{Pattern})"/>
+    public static Pattern Combine(params Pattern[] patterns) =>
+        Combine((IEnumerable<Pattern>)patterns);
+
     /// <summary>Returns the patterns together, drawn in the order given; rows of chips are counted on from one to the next.</summary>
-    public static Pattern Combine(params IEnumerable<Pattern> patterns) =>
+    public static Pattern Combine(IEnumerable<Pattern> patterns) =>
         Of(GroupNode.Of(Guard.NotNull(patterns).Select(pattern => Guard.NotNull(pattern).Root)));
 
     /// <summary>Returns this pattern with another drawn after it. The name stays.</summary>

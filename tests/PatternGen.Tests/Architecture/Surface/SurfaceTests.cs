@@ -1,4 +1,5 @@
 using System.Reflection;
+using System.Runtime.CompilerServices;
 
 namespace PatternGen.Tests.Architecture.Surface;
 
@@ -32,4 +33,19 @@ public class SurfaceTests
     [Fact]
     public void No_type_is_named_like_a_namespace() =>
         NameClashes.WithNamespaces(Library.GetTypes()).ShouldBeEmpty();
+
+    /// <summary>
+    /// A program for net8.0 is compiled as C# 12, which knows <c>params</c> for arrays only: for it, a method that takes
+    /// them as another collection takes exactly one argument.
+    /// </summary>
+    [Fact]
+    public void Lists_of_arguments_are_arrays_for_older_compilers() =>
+        Library
+            .GetExportedTypes()
+            .SelectMany(type => type.GetMembers(Members.Declared).OfType<MethodBase>())
+            .SelectMany(method => method.GetParameters())
+            .Where(parameter => parameter.IsDefined(typeof(ParamCollectionAttribute)))
+            .Where(parameter => ((MethodBase)parameter.Member).IsPublic)
+            .Select(parameter => $"{parameter.Member.DeclaringType}.{parameter.Member.Name}")
+            .ShouldBeEmpty();
 }
