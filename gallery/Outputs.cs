@@ -11,5 +11,13 @@ internal static class Outputs
             Description = "Folder for the files; made if it is not there",
             HelpName = "DIR",
             DefaultValueFactory = _ => standard,
+            Validators =
+            {
+                result =>
+                {
+                    if (string.IsNullOrWhiteSpace(result.GetValueOrDefault<string>()))
+                        result.AddError("--out: a folder is needed, such as my-rail.");
+                },
+            },
         };
 }

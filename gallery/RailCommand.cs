@@ -8,24 +8,26 @@ internal static class RailCommand
 {
     internal static Command Make()
     {
-        var length = Lengths.Option(
-            "--length",
-            "Length that is seen, between the shoulders",
-            required: true
-        );
-        var width = Lengths.Option("--width", "Width of the rail", required: true);
-        var rules = Lengths.ListOption(
+        var length = Lengths.Required("--length", "Length that is seen, between the shoulders");
+        var width = Lengths.Required("--width", "Width of the rail");
+        var rules = Lengths.List(
             "--rules",
             "Distances between the ruled lines, from below; 2,4,4,2 if left out"
         );
-        var fromEdge = Lengths.OptionalOption(
+        var fromEdge = Lengths.Optional(
             "--from-edge",
-            "Lower edge to lowest rule; centred if left out"
+            "Lower edge to lowest rule; centred if left out",
+            orZero: true
         );
-        var margin = Lengths.Option("--margin", "Uncarved at each end; 0 if left out");
-        var pitch = Lengths.OptionalOption(
+        var margin = Lengths.Optional(
+            "--margin",
+            "Uncarved at each end; 0 if left out",
+            orZero: true
+        );
+        var pitch = Lengths.Optional(
             "--pitch",
-            "Length of a repeat to aim at; twice the tallest row if left out"
+            "Length of a repeat to aim at; twice the tallest row if left out",
+            orZero: false
         );
         var name = new Option<string?>("--name")
         {
@@ -50,7 +52,7 @@ internal static class RailCommand
             async (parsed, cancellation) =>
             {
                 var rail = Rail.Of(parsed.GetValue(length), parsed.GetValue(width));
-                if (parsed.GetValue(name) is { } called)
+                if (parsed.GetValue(name) is { Length: > 0 } called)
                     rail = rail.Named(called);
                 var border = rail.Border(
                         TriangleBand.Ruled(
@@ -58,9 +60,11 @@ internal static class RailCommand
                         ),
                         parsed.GetValue(fromEdge)
                     )
-                    .EndMargins(parsed.GetValue(margin));
+                    .EndMargins(parsed.GetValue(margin) ?? 0);
                 if (parsed.GetValue(pitch) is { } nominal)
                     border = border.Fitted(fit => fit.Pitch(nominal));
+                // An impossible fit is said before a folder is made.
+                _ = border.ChipCount;
                 await Reporter.RunAsync(
                     new RailTopic(border, parsed.GetValue(output)!),
                     cancellation

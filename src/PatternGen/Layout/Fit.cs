@@ -58,7 +58,9 @@ public sealed class Fit
     public string InWords(Wording? wording = null)
     {
         var words = wording ?? Wording.English;
-        return $"{Sentence(words)}; {words.Deviation(Deviation)}";
+        return Pitch == AskedPitch
+            ? Sentence(words)
+            : $"{Sentence(words)}; {words.Deviation(Deviation)}";
     }
 
     /// <summary>Returns the fit in English words: <c>91 repeats, pitch 8.0275 mm (8 asked), 6 mm margins, ends alike</c>.</summary>

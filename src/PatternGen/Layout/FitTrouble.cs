@@ -51,11 +51,14 @@ internal sealed class FitTrouble(Rail rail, Fitting fitting, PitchQuestion quest
 
     internal void RefuseNoRoom()
     {
+        var taken = fitting.Centre is null
+            ? "The end margins"
+            : "The end margins and the centre motif";
         if (!(question.Length > 0))
             throw new PatternException(
-                $"Margins and centre motif take {Text(Taken)} mm, which leaves nothing of the {Text(rail.Length)} mm to carve.",
+                $"{taken} take {Text(Taken)} mm, which leaves nothing of the {Text(rail.Length)} mm to carve.",
                 BandStart,
-                [$"margins and centre motif of together less than {Text(rail.Length)} mm"]
+                [$"less than {Text(rail.Length)} mm for them together"]
             );
         if (question.Length / question.Min > PitchQuestion.MaxRepeats)
             throw new PatternException(
@@ -118,7 +121,9 @@ internal sealed class FitTrouble(Rail rail, Fitting fitting, PitchQuestion quest
                 BandStart,
                 [
                     $"limits that include {Text(Math.Max(1, last) * step)} or {Text(first * step)} mm",
-                    $"a step of at most {Text(question.Max)} mm",
+                    question.Max > question.Min
+                        ? $"a step of at most {Down(question.Max - question.Min)} mm"
+                        : $"a step that divides {Text(question.Max)} mm",
                 ]
             );
         return Math.Clamp(Math.Round(question.Nominal / step), first, last) * step;
@@ -136,11 +141,12 @@ internal sealed class FitTrouble(Rail rail, Fitting fitting, PitchQuestion quest
 
     internal PatternException NoPitch()
     {
-        var ideal = (int)(question.Length / question.Nominal - question.Extra);
+        var aim = Math.Clamp(question.Nominal, question.Min, question.Max);
+        var ideal = (int)(question.Length / aim - question.Extra);
         var fewer = Math.Max(question.UpToParity(1), question.DownToParity(ideal));
         var more = question.UpToParity(fewer + 1);
         return new(
-            $"No number of {Kind()}repeats fills {Text(question.Length)} mm at a pitch between {Text(question.Min)} and {Text(question.Max)} mm.",
+            $"No {Kind()}number of repeats fills {Text(question.Length)} mm at a pitch between {Text(question.Min)} and {Text(question.Max)} mm.",
             BandStart,
             [.. Lengths(fewer, more), .. Pitches(fewer, more)]
         );
@@ -164,7 +170,9 @@ internal sealed class FitTrouble(Rail rail, Fitting fitting, PitchQuestion quest
         {
             var pitch = question.PitchFor(count);
             var rounded = pitch > question.Max ? Up(pitch) : Down(pitch);
-            yield return $"limits that include {rounded} mm ({Repeats(count)})";
+            yield return fitting.PitchLimits is null
+                ? $"a pitch of {rounded} mm asked for ({Repeats(count)})"
+                : $"limits that include {rounded} mm ({Repeats(count)})";
         }
     }
 

@@ -58,24 +58,34 @@ public sealed class RailBorder : Pattern
     public RailBorder Fitted(Func<Fitting, Fitting> describe) =>
         new(Rail, Band, _fromEdge, Guard.NotNull(describe)(_fitting), _pitch);
 
-    /// <inheritdoc/>
-    public override IReadOnlyList<string> Caption(Wording? wording = null)
-    {
-        var words = wording ?? Wording.English;
-        return
+    internal override IEnumerable<string> Facts(Wording words) =>
         [
             Name is { } name
                 ? $"{name}, {words.Size(Rail.Length, Rail.Width)}"
                 : words.Rail(Rail.Length, Rail.Width),
             Fit.InWords(words),
-            words.ChipCount(ChipCount),
         ];
-    }
 
     private protected override PatternNode Draw()
     {
+        RefuseCentreOffTheRail();
         var drawing = new BandDrawing(Band, _fitting, _plan.Value).Draw(0, Rail.Length);
         return GroupNode.Of(Rail.Draw(), new PlacedNode(drawing, Transform.Move(0, _fromEdge)));
+    }
+
+    private void RefuseCentreOffTheRail()
+    {
+        if (_fitting.Centre?.Extents is not { } motif)
+            return;
+        var middle = _fromEdge + Band.Height / 2;
+        var room = Math.Min(middle, Rail.Width - middle);
+        var reach = Math.Max(-motif.Min.Y, motif.Max.Y);
+        if (reach > room + Tolerance.ForExtent(Rail.Width).Merge)
+            throw new PatternException(
+                $"The centre motif reaches {Guard.Text(reach)} mm from the middle of the band, but the edge of the rail is {Guard.Text(room)} mm away.",
+                new(_plan.Value.Middle, middle),
+                [$"a motif that reaches at most {Guard.Text(room)} mm up and down", "a wider rail"]
+            );
     }
 
     private BandPlan Solve()

@@ -126,10 +126,16 @@ public sealed partial class TriangleBand
     /// Returns the band with each strip filled: between the triangles of a row, triangles pointing the other way that
     /// share their sides, curved ones curved into each other. To be called last.
     /// </summary>
-    /// <exception cref="ArgumentException">A row leans or is staggered: its gaps are no upright triangles.</exception>
+    /// <exception cref="ArgumentException">A row leans, so that its gaps are no upright triangles, or a strip is filled already.</exception>
     [Pure]
-    public TriangleBand Adjacent() =>
-        WithRows([.. _rows.SelectMany(row => (TriangleRow[])[row, Between(row)])]);
+    public TriangleBand Adjacent()
+    {
+        if (_rows.Any(row => row.Lean != 0))
+            throw new ArgumentException(
+                "Adjacent fills the gaps of upright rows, but a row leans; the gaps of leaning triangles are none."
+            );
+        return WithRows([.. _rows.SelectMany(row => (TriangleRow[])[row, Between(row)])]);
+    }
 
     /// <summary>Returns the band with leaning triangles in every row.</summary>
     /// <param name="lean">From -1, tip over the left end of the base, through 0 to 1, over the right end.</param>
@@ -163,15 +169,30 @@ public sealed partial class TriangleBand
     public TriangleBand WithPlainMargins() => new(this, _rows) { Margins = BandMargin.PlainGround };
 
     /// <summary>Heights of the rules that the margins cut as grooves.</summary>
+    /// <exception cref="PatternException">A groove is so wide that it would run into the chips.</exception>
     internal IEnumerable<double> GrooveHeights()
     {
         if (Margins == BandMargin.PlainGround)
             yield break;
-        if (_rows.Min(row => row.LowerRule) > 0)
-            yield return 0;
-        if (_rows.Max(row => row.UpperRule) < _rules.Length - 1)
-            yield return Height;
+        var below = _rules[_rows.Min(row => row.LowerRule)];
+        var above = Height - _rules[_rows.Max(row => row.UpperRule)];
+        if (below > 0)
+            yield return Groove(0, below);
+        if (above > 0)
+            yield return Groove(Height, above);
     }
+
+    private double Groove(double height, double margin) =>
+        LineCutWidth / 2 < margin
+            ? height
+            : throw new PatternException(
+                $"A line cut {Guard.Text(LineCutWidth)} mm wide on the outer rule would run into the chips, {Guard.Text(margin)} mm away.",
+                new(0, height),
+                [
+                    $"a line cut less than {Guard.Text(2 * margin)} mm wide",
+                    $"a margin of more than {Guard.Text(LineCutWidth / 2)} mm",
+                ]
+            );
 
     /// <summary>From the lowest row up; of two in one strip the one in step comes first.</summary>
     private static int FromBelow(TriangleRow a, TriangleRow b)

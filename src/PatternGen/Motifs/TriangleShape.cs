@@ -95,13 +95,14 @@ internal sealed class TriangleShape
             else
                 fails = curve;
         }
-        double[] asked = [_row.LeftSagitta, _row.RightSagitta, _row.BaseSagitta];
+        double[] sagittas = [_row.LeftSagitta, _row.RightSagitta, _row.BaseSagitta];
+        var asked = sagittas.MaxBy(Math.Abs);
         throw new PatternException(
             $"At a pitch of {Guard.Text(_pitch)} mm the curved sides of the row between rules {_row.LowerRule} and {_row.UpperRule} "
                 + "cross each other or leave their repeat.",
             new(_pitch / 2, (_low + _high) / 2),
             [
-                $"curves with at most {Guard.Text(asked.Max(Math.Abs) * works)} mm instead of {Guard.Text(asked.Max(Math.Abs))} mm",
+                $"a curve of {Guard.Text(asked * works)} mm instead of {Guard.Text(asked)} mm, or flatter",
                 "a longer pitch",
             ]
         );

@@ -2,9 +2,11 @@ using PatternGen.Geometry;
 
 namespace PatternGen;
 
-/// <summary>The wood that nothing is cut from and nothing is written on. Layout lines may cross it.</summary>
+/// <summary>The wood that nothing is cut from, drawn or written on. Rules and shoulders do not cross it either.</summary>
 internal sealed class FreeGround
 {
+    private const LayerSet Marked = LayerSet.Chips | LayerSet.LineCuts | LayerSet.LayoutLines;
+
     private readonly Pattern _pattern;
     private readonly double _clearance;
     private readonly IReadOnlyList<Contour> _wood;
@@ -17,7 +19,7 @@ internal sealed class FreeGround
         _pattern = pattern;
         _clearance = clearance;
         _wood = pattern.Stock;
-        _taken = DrawingSurvey.Of(pattern, LayerSet.Chips | LayerSet.LineCuts);
+        _taken = DrawingSurvey.Of(pattern, Marked);
     }
 
     /// <summary>Whether a rectangle lies on it.</summary>
@@ -52,7 +54,7 @@ internal sealed class FreeGround
         if (_taken is not { } taken || !taken.Touches(room))
             return true;
         var probe = new Probe(room);
-        _pattern.Root.Draw(probe, LayerSet.Chips | LayerSet.LineCuts | LayerSet.Labels);
+        _pattern.Root.Draw(probe, Marked | LayerSet.Labels);
         return !probe.IsTouched;
     }
 
@@ -65,6 +67,8 @@ internal sealed class FreeGround
         internal bool IsTouched { get; private set; }
 
         public override void Chip(in PlacedChip chip) => Look(chip.Outline, closed: true, 0);
+
+        public override void LayoutLine(ReadOnlySpan<Vertex> path) => Look(path, closed: false, 0);
 
         public override void LineCut(ReadOnlySpan<Vertex> path, double width) =>
             Look(path, closed: false, width / 2);

@@ -33,7 +33,7 @@ internal static class TargetFile
     private static void Refuse(string target)
     {
         if (Directory.Exists(target))
-            throw new IOException("It is a folder.");
+            throw new UnauthorizedAccessException("It is a folder.");
         if (File.Exists(target) && File.GetAttributes(target).HasFlag(FileAttributes.ReadOnly))
             throw new UnauthorizedAccessException("The file is read-only.");
     }
@@ -95,12 +95,18 @@ internal static class TargetFile
 
     private static string Explain(string path, Exception error)
     {
-        var remedy = error switch
+        var (why, remedy) = error switch
         {
-            UnauthorizedAccessException => "make it writable or save under another name",
-            DirectoryNotFoundException => "create the folder first or choose one that exists",
-            _ => "free some space or choose another place",
+            DirectoryNotFoundException => (
+                "its folder does not exist",
+                "make the folder first or choose one that exists"
+            ),
+            UnauthorizedAccessException => (
+                error.Message.TrimEnd('.'),
+                "make it writable or save under another name"
+            ),
+            _ => (error.Message.TrimEnd('.'), "free some space or choose another place"),
         };
-        return $"'{path}' could not be written ({error.Message.TrimEnd('.')}), and nothing was changed: {remedy}.";
+        return $"'{path}' could not be written ({why}), and nothing was changed: {remedy}.";
     }
 }

@@ -1,9 +1,18 @@
 namespace PatternGen;
 
 /// <summary>A pattern whose tree is known.</summary>
-internal sealed class DrawnPattern(PatternNode root, string? name) : Pattern
+/// <param name="root">The tree.</param>
+/// <param name="name">What the piece is called.</param>
+/// <param name="facts">What was said of the patterns that it is made of.</param>
+internal sealed class DrawnPattern(
+    PatternNode root,
+    string? name,
+    Func<Wording, IEnumerable<string>> facts
+) : Pattern
 {
     public override string? Name => name;
+
+    internal override IEnumerable<string> Facts(Wording words) => facts(words);
 
     private protected override PatternNode Draw() => root;
 }

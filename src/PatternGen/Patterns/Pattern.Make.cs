@@ -49,11 +49,23 @@ public abstract partial class Pattern
         Combine((IEnumerable<Pattern>)patterns);
 
     /// <summary>Returns the patterns together, drawn in the order given; rows of chips are counted on from one to the next.</summary>
-    public static Pattern Combine(IEnumerable<Pattern> patterns) =>
-        Of(GroupNode.Of(Guard.NotNull(patterns).Select(pattern => Guard.NotNull(pattern).Root)));
+    public static Pattern Combine(IEnumerable<Pattern> patterns)
+    {
+        Pattern[] parts = [.. Guard.NotNull(patterns).Select(pattern => Guard.NotNull(pattern))];
+        return new DrawnPattern(
+            GroupNode.Of(parts.Select(part => part.Root)),
+            null,
+            words => parts.SelectMany(part => part.Facts(words)).Distinct()
+        );
+    }
 
     /// <summary>Returns this pattern with another drawn after it. The name stays.</summary>
-    public Pattern With(Pattern other) => Of(GroupNode.Of(Root, Guard.NotNull(other).Root), Name);
+    public Pattern With(Pattern other) =>
+        new DrawnPattern(
+            GroupNode.Of(Root, Guard.NotNull(other).Root),
+            Name,
+            words => Facts(words).Concat(other.Facts(words)).Distinct()
+        );
 
     /// <summary>Returns the pattern under a name, for captions.</summary>
     /// <param name="name">What the piece is called.</param>
@@ -61,7 +73,7 @@ public abstract partial class Pattern
     public Pattern Named(string name)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(name);
-        return Of(Root, name);
+        return new DrawnPattern(Root, name, words => Facts(words).Prepend(name).Distinct());
     }
 
     /// <summary>Returns the pattern moved by the given distances in mm.</summary>
@@ -84,7 +96,8 @@ public abstract partial class Pattern
         Transformed(Transform.Resize(factor, about));
 
     /// <summary>Returns the pattern placed by a similarity; the motif itself is shared, not copied.</summary>
-    public Pattern Transformed(Transform transform) => Of(new PlacedNode(Root, transform), Name);
+    public Pattern Transformed(Transform transform) =>
+        new DrawnPattern(new PlacedNode(Root, transform), Name, Facts);
 
     /// <summary>Returns the pattern repeated to the right.</summary>
     /// <param name="count">Number of repeats, at least 1.</param>
@@ -96,11 +109,14 @@ public abstract partial class Pattern
         Guard.Within(count, 1, int.MaxValue / 2);
         Guard.Positive(pitch);
         Guard.Positive(pitch * count);
-        return Of(new RepeatNode(Root, new(0, pitch * count, 2 * count), 0, count), Name);
+        return new DrawnPattern(
+            new RepeatNode(Root, new(0, pitch * count, 2 * count), 0, count),
+            Name,
+            Facts
+        );
     }
 
-    internal static Pattern Of(PatternNode root, string? name = null) =>
-        new DrawnPattern(root, name);
+    private static DrawnPattern Of(MotifNode root) => new(root, null, _ => []);
 
     private static Contour ChipOutline(Contour outline)
     {

@@ -17,7 +17,7 @@ public abstract partial class Pattern
     private protected Pattern() => _root = new(Draw);
 
     /// <summary>A pattern with nothing on it.</summary>
-    public static Pattern Empty { get; } = new DrawnPattern(MotifNode.Empty, null);
+    public static Pattern Empty { get; } = Of(MotifNode.Empty);
 
     /// <summary>What the piece is called in captions, such as "Rail 742.5 × 36 mm"; null if it has no name.</summary>
     public virtual string? Name => null;
@@ -47,10 +47,27 @@ public abstract partial class Pattern
 
     /// <summary>Returns the words that stand under a printed pattern: what it is and how it was fitted, a line each.</summary>
     /// <param name="wording">The language; English by default.</param>
-    public virtual IReadOnlyList<string> Caption(Wording? wording = null)
+    public IReadOnlyList<string> Caption(Wording? wording = null)
     {
         var words = wording ?? Wording.English;
-        return Name is { } name ? [name, words.ChipCount(ChipCount)] : [words.ChipCount(ChipCount)];
+        return [.. Facts(words), words.ChipCount(ChipCount)];
+    }
+
+    /// <summary>Returns what the pattern is and its number of chips, for messages.</summary>
+    public override string ToString() =>
+        $"{Title(Wording.English)}, {Wording.English.ChipCount(ChipCount)}";
+
+    /// <summary>What the pattern is and how it was fitted, a line each; nothing if nobody has said.</summary>
+    internal abstract IEnumerable<string> Facts(Wording words);
+
+    /// <summary>What the pattern is, in one line.</summary>
+    internal string Title(Wording words)
+    {
+        if (Facts(words).FirstOrDefault() is { } first)
+            return first;
+        return Bounds(LayerSet.Stock) is { } wood
+            ? $"{words.Untitled}, {words.Size(wood.Width, wood.Height)}"
+            : words.Untitled;
     }
 
     /// <summary>Extents of some layers only; null if nothing is drawn there.</summary>

@@ -103,16 +103,10 @@ public class Wording
     public virtual string Untitled => "Chip-carving pattern";
 
     /// <summary>The note in a file for a machine: <c>Rail 742.5 × 36 mm, 182 chips, 1 unit = 1 mm</c>.</summary>
-    /// <param name="name">What the pattern is called.</param>
-    /// <param name="width">Width of the wood in mm.</param>
-    /// <param name="height">Height of the wood in mm.</param>
+    /// <param name="title">What the pattern is.</param>
     /// <param name="chips">Number of chips.</param>
-    public virtual string MachineNote(string name, double width, double height, long chips)
-    {
-        var size = Size(width, height);
-        var what = name.Contains(size, StringComparison.Ordinal) ? name : $"{name}, {size}";
-        return $"{what}, {ChipCount(chips)}, 1 unit = 1 mm";
-    }
+    public virtual string MachineNote(string title, long chips) =>
+        $"{title}, {ChipCount(chips)}, 1 unit = 1 mm";
 
     /// <summary>Said at the check bar of a printed sheet.</summary>
     /// <param name="length">Length of the bar in mm.</param>

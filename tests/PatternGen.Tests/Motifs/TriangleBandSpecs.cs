@@ -191,8 +191,8 @@ public class TriangleBandSpecs
             error.Remedies[0].Split(' ').First(word => word.Contains('.')),
             System.Globalization.CultureInfo.InvariantCulture
         );
-        works.ShouldBeInRange(0.1, 3);
-        rail.Border(band.Curved(Math.Sign(sagitta) * works * 0.999)).ChipCount.ShouldBe(10);
+        (works / sagitta).ShouldBeInRange(0.1, 1);
+        rail.Border(band.Curved(works * 0.999)).ChipCount.ShouldBe(10);
     }
 
     /// <summary>Twelve repeats, off the rail.</summary>

@@ -126,7 +126,7 @@ internal sealed class SvgFile
         if (style.Stroke == SvgStyle.None)
             return;
         _xml.WriteAttributeString("stroke-width", Number(style.Width));
-        _xml.WriteAttributeString("stroke-linecap", "round");
+        _xml.WriteAttributeString("stroke-linecap", style.Cap);
         _xml.WriteAttributeString("stroke-linejoin", "round");
     }
 

@@ -31,7 +31,8 @@ internal sealed class SvgLayers(Pattern pattern, SvgFile file, SaveOptions optio
         if (!Has(Layer.Stock))
             return;
         Start(Layer.Stock, style);
-        file.Paths.Begin(" fill-rule=\"evenodd\""u8);
+        // Filled by direction, so that an outline that two patterns share does not cancel itself.
+        file.Paths.Begin();
         pattern.Root.Draw(new SvgAreaSink(file.Paths), LayerSet.Stock);
         file.Paths.End();
         file.EndGroup();
@@ -61,15 +62,15 @@ internal sealed class SvgLayers(Pattern pattern, SvgFile file, SaveOptions optio
     internal void Once(Layer layer, IReadOnlyList<Contour> outlines, SvgStyle style) =>
         Draw(layer, LineSides.Once(outlines, options.Decimals), style);
 
-    /// <summary>Draws the walls of chips that get some light.</summary>
-    /// <param name="light">How much.</param>
-    /// <param name="colour">The colour that it gives them.</param>
+    /// <summary>Draws the walls of the chips in the light.</summary>
     /// <param name="edge">Width in mm along the sides that is left free.</param>
-    internal void Walls(WallLight light, string colour, double edge)
+    internal void Walls(double edge)
     {
-        var walls = new SvgWallSink(file, light, colour, edge);
-        pattern.Root.Draw(walls, LayerSet.Chips);
-        walls.Finish();
+        if (!Has(Layer.Chips))
+            return;
+        file.StartGroup("walls", null, SvgStyle.Area(SvgStyle.None));
+        pattern.Root.Draw(new SvgWallSink(file, edge), LayerSet.Chips);
+        file.EndGroup();
     }
 
     private void Draw(Layer layer, IReadOnlyList<SegmentRun> runs, SvgStyle style)

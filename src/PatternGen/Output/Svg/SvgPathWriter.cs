@@ -67,17 +67,33 @@ internal sealed partial class SvgPathWriter(OutputBuffer output, SvgSheet sheet,
             throw Vanished(ring[0].Point);
     }
 
+    /// <summary>Writes a closed run as a path with attributes of its own, unless nothing is left of it in the file's decimals.</summary>
+    internal void TryClosed(ReadOnlySpan<Vertex> ring, ReadOnlySpan<byte> attributes)
+    {
+        _run.ReadClosed(ring);
+        if (!_run.EnclosesArea)
+            return;
+        Begin(attributes);
+        WriteClosedRun();
+        End();
+    }
+
     /// <summary>Adds a closed run unless nothing is left of it in the file's decimals.</summary>
-    internal bool TryAddClosed(ReadOnlySpan<Vertex> ring)
+    private bool TryAddClosed(ReadOnlySpan<Vertex> ring)
     {
         _run.ReadClosed(ring);
         if (!_run.EnclosesArea)
             return false;
+        WriteClosedRun();
+        return true;
+    }
+
+    private void WriteClosedRun()
+    {
         // The way back to the start is what closing draws; only an arc needs saying.
         var last = _run.Pieces[^1];
         WriteRun(last.IsLine ? _run.Pieces[..^1] : _run.Pieces);
         output.Write("Z"u8);
-        return true;
     }
 
     /// <summary>Adds an open run to the path that was begun.</summary>

@@ -17,7 +17,7 @@ internal static class SvgWriter
         var drawing = Drawing(pattern, purpose, options);
         var file = new SvgFile(output, drawing.Sheet, options.Decimals);
         file.Start(
-            pattern.Name ?? options.Wording.Untitled,
+            pattern.Title(options.Wording),
             string.Join("; ", pattern.Caption(options.Wording))
         );
         drawing.Draw(file, new SvgLayers(pattern, file, options));

@@ -15,9 +15,7 @@ internal sealed class ViewingDrawing(Pattern pattern, Extents reach) : ISvgDrawi
     private const string Wood = "#ecd9b4";
     private const string WoodEdge = "#b08f5c";
     private const string Cut = "#4f3018";
-    private const string DimLit = "#75502c";
-    private const string HalfLit = "#9a7043";
-    private const string Lit = "#c39a69";
+    private const string GrooveWall = "#9a7043";
     private const string Ridge = "#f8edd3";
     private const string Pencil = "#9b8c76";
 
@@ -30,13 +28,11 @@ internal sealed class ViewingDrawing(Pattern pattern, Extents reach) : ISvgDrawi
         file.Background(hasStock ? Ground : Wood);
         layers.StockArea(new(Wood, WoodEdge, 0.35));
         layers.Runs(Layer.LayoutLines, SvgStyle.Line(Pencil, 0.12));
-        layers.Grooves(SvgStyle.Line(HalfLit, 0.5));
-        layers.Valleys(SvgStyle.Line(Cut, 0.2));
+        layers.Grooves(SvgStyle.Groove(GrooveWall, 0.5));
+        layers.Valleys(SvgStyle.Groove(Cut, 0.2));
         // The light edge is what makes ridges read: two of them side by side are the wood left standing.
         layers.Runs(Layer.Chips, new(Cut, Ridge, EdgeWidth));
-        layers.Walls(WallLight.Dim, DimLit, EdgeOverlap);
-        layers.Walls(WallLight.Half, HalfLit, EdgeOverlap);
-        layers.Walls(WallLight.Full, Lit, EdgeOverlap);
+        layers.Walls(EdgeOverlap);
         layers.Labels(SvgStyle.Line(Pencil, 0.25));
     }
 }

@@ -18,5 +18,5 @@ public class SvgDocumentTests
 
     [Fact]
     public void The_document_is_for_viewing_unless_asked_otherwise() =>
-        Samples.Board().ToSvgDocument().GetElementById("walls-in-full-light").ShouldNotBeNull();
+        Samples.Board().ToSvgDocument().GetElementById("walls").ShouldNotBeNull();
 }
