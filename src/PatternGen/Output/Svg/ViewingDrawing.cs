@@ -33,7 +33,7 @@ internal sealed class ViewingDrawing(Pattern pattern, Extents reach) : ISvgDrawi
         layers.Grooves(SvgStyle.Line(HalfLit, 0.5));
         layers.Valleys(SvgStyle.Line(Cut, 0.2));
         // The light edge is what makes ridges read: two of them side by side are the wood left standing.
-        layers.Runs(Layer.Chips, new(Cut, Ridge, EdgeWidth));
+        layers.Chips(new(Cut, Ridge, EdgeWidth));
         layers.Walls(WallLight.Dim, DimLit, EdgeOverlap);
         layers.Walls(WallLight.Half, HalfLit, EdgeOverlap);
         layers.Walls(WallLight.Full, Lit, EdgeOverlap);
