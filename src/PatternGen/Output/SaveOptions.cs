@@ -11,16 +11,20 @@ public sealed class SaveOptions
     private SaveOptions(SaveOptions other)
     {
         SharedSides = other.SharedSides;
+        Repeats = other.Repeats;
         Decimals = other.Decimals;
         DxfVersion = other.DxfVersion;
         Wording = other.Wording;
     }
 
-    /// <summary>Closed chips, six decimals, DXF release 2000, English.</summary>
+    /// <summary>Closed chips, each written out, six decimals, DXF release 2000, English.</summary>
     public static SaveOptions Default { get; } = new();
 
     /// <summary>How sides are drawn that neighbouring chips have in common. Default <see cref="SharedSides.Closed"/>.</summary>
     public SharedSides SharedSides { get; private init; } = SharedSides.Closed;
+
+    /// <summary>How chips are written that are drawn more than once. Default <see cref="Repeats.InFull"/>.</summary>
+    public Repeats Repeats { get; private init; } = Repeats.InFull;
 
     /// <summary>Decimals of a coordinate in mm. Default 6, a millionth of a millimetre.</summary>
     public int Decimals { get; private init; } = 6;
@@ -35,6 +39,10 @@ public sealed class SaveOptions
     [Pure]
     public SaveOptions WithSharedSides(SharedSides sharedSides) =>
         new(this) { SharedSides = sharedSides };
+
+    /// <summary>Returns a copy that writes repeated chips as given.</summary>
+    [Pure]
+    public SaveOptions WithRepeats(Repeats repeats) => new(this) { Repeats = repeats };
 
     /// <summary>Returns a copy with the given number of decimals.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Fewer than 3 or more than 9 decimals.</exception>

@@ -99,7 +99,7 @@ internal static class TargetFile
         {
             DirectoryNotFoundException => (
                 "its folder does not exist",
-                "make the folder first or choose one that exists"
+                "create the folder first or choose one that exists"
             ),
             UnauthorizedAccessException => (
                 error.Message.TrimEnd('.'),

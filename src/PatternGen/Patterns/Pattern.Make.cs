@@ -73,7 +73,11 @@ public abstract partial class Pattern
     public Pattern Named(string name)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(name);
-        return new DrawnPattern(Root, name, words => Facts(words).Prepend(name).Distinct());
+        return new DrawnPattern(
+            Root,
+            name,
+            words => Facts(words).Where(fact => fact != Name).Prepend(name).Distinct()
+        );
     }
 
     /// <summary>Returns the pattern moved by the given distances in mm.</summary>

@@ -63,11 +63,14 @@ public abstract partial class Pattern
     /// <summary>What the pattern is, in one line.</summary>
     internal string Title(Wording words)
     {
-        if (Facts(words).FirstOrDefault() is { } first)
+        var first = Facts(words).FirstOrDefault();
+        if (first is not null && first != Name)
             return first;
+        // A bare name says nothing of the size.
+        var name = first ?? words.Untitled;
         return Bounds(LayerSet.Stock) is { } wood
-            ? $"{words.Untitled}, {words.Size(wood.Width, wood.Height)}"
-            : words.Untitled;
+            ? $"{name}, {words.Size(wood.Width, wood.Height)}"
+            : name;
     }
 
     /// <summary>Extents of some layers only; null if nothing is drawn there.</summary>

@@ -44,6 +44,14 @@ internal sealed class DxfGroups(OutputBuffer output, int decimals)
         output.Write("\r\n"u8);
     }
 
+    /// <summary>Writes a turn in degrees.</summary>
+    internal void WriteTurn(ReadOnlySpan<byte> code, double degrees)
+    {
+        output.Write(code);
+        output.Write(degrees, ChipCopy.TurnDecimals);
+        output.Write("\r\n"u8);
+    }
+
     /// <summary>Writes a coordinate that is rounded already.</summary>
     internal void WriteScaled(ReadOnlySpan<byte> code, long scaled)
     {

@@ -3,9 +3,12 @@ using PatternGen.Geometry;
 namespace PatternGen;
 
 /// <summary>Draws contours and chains as the entities that suit them: lines, circles or polylines.</summary>
-internal sealed class DxfShapes(IDxfFile file, int decimals)
+/// <param name="file">Where the entities go.</param>
+/// <param name="decimals">Decimals of a coordinate.</param>
+/// <param name="origin">The place in the pattern that is the entities' origin.</param>
+internal sealed class DxfShapes(IDxfEntities file, int decimals, Point origin = default)
 {
-    private readonly RoundedRun _rounded = new(decimals);
+    private readonly RoundedRun _rounded = new(decimals, origin);
     private readonly double _unit = Math.Pow(10, -decimals);
 
     /// <summary>Draws a closed contour.</summary>
@@ -14,7 +17,7 @@ internal sealed class DxfShapes(IDxfFile file, int decimals)
     {
         if (WholeCircle(ring) is { } circle)
         {
-            file.Circle(layer, circle.Centre, circle.Radius);
+            file.Circle(layer, circle.Centre - (origin - Point.Origin), circle.Radius);
             return;
         }
         var rounded = _rounded.Round(ring, closed: true);

@@ -5,12 +5,39 @@ internal static class DxfWriter
 {
     internal static void Write(Pattern pattern, OutputBuffer output, SaveOptions options)
     {
+        if (options.DxfVersion == DxfVersion.R12)
+            WriteR12(pattern, output, options);
+        else
+            WriteR2000(pattern, output, options);
+    }
+
+    private static void WriteR12(Pattern pattern, OutputBuffer output, SaveOptions options)
+    {
+        var file = new R12File(output, options.Decimals);
+        var shapes = new DxfShapes(file.Drawing, options.Decimals);
+        Write(file, shapes, pattern, new ChipSink(shapes), options);
+    }
+
+    private static void WriteR2000(Pattern pattern, OutputBuffer output, SaveOptions options)
+    {
+        var repeated =
+            options.SharedSides == SharedSides.Closed
+                ? RepeatedShapes.Of(pattern, options)
+                : RepeatedShapes.None;
+        var file = new R2000File(output, options.Decimals, repeated.Shapes);
+        var shapes = new DxfShapes(file.Drawing, options.Decimals);
+        Write(file, shapes, pattern, new CopySink(file, shapes, repeated), options);
+    }
+
+    private static void Write(
+        IDxfFile file,
+        DxfShapes shapes,
+        Pattern pattern,
+        IPatternSink chips,
+        SaveOptions options
+    )
+    {
         var content = new DxfContent(pattern, options);
-        IDxfFile file =
-            options.DxfVersion == DxfVersion.R12
-                ? new R12File(output, options.Decimals)
-                : new R2000File(output, options.Decimals);
-        var shapes = new DxfShapes(file, options.Decimals);
         file.Begin(content.Extents, content.EntityCount);
         foreach (var layer in DxfLayers.InOrder)
             Draw(layer);
@@ -21,7 +48,7 @@ internal static class DxfWriter
             foreach (var chain in content.LinesOn(layer))
                 shapes.Run(layer, chain);
             if (layer == Layer.Chips && content.ClosedChipCount > 0)
-                pattern.Root.Draw(new ChipSink(shapes), LayerSet.Chips);
+                pattern.Root.Draw(chips, LayerSet.Chips);
             if (layer == Layer.Stock)
                 foreach (var outline in content.Stock)
                     shapes.Ring(layer, outline.Span);
@@ -32,5 +59,18 @@ internal static class DxfWriter
     private sealed class ChipSink(DxfShapes shapes) : SelectiveSink
     {
         public override void Chip(in PlacedChip chip) => shapes.Ring(Layer.Chips, chip.Outline);
+    }
+
+    /// <summary>Draws the chips, those that are repeated as copies of their shapes.</summary>
+    private sealed class CopySink(R2000File file, DxfShapes shapes, RepeatedShapes repeated)
+        : SelectiveSink
+    {
+        public override void Chip(in PlacedChip chip)
+        {
+            if (repeated.CopyOf(chip) is { } copy)
+                file.Insert(Layer.Chips, copy);
+            else
+                shapes.Ring(Layer.Chips, chip.Outline);
+        }
     }
 }

@@ -3,12 +3,14 @@ using PatternGen.Geometry;
 namespace PatternGen;
 
 /// <summary>Release 12 (AC1009): no handles, no unit, contours as POLYLINE with VERTEX records.</summary>
-internal sealed class R12File(OutputBuffer output, int decimals) : IDxfFile
+internal sealed class R12File(OutputBuffer output, int decimals) : IDxfFile, IDxfEntities
 {
     private readonly DxfGroups _groups = new(output, decimals);
 
     /// <summary>For each layer the groups that begin an entity after its type.</summary>
     private readonly byte[][] _onLayer = DxfLayers.Bytes(name => $"8\r\n{name}\r\n");
+
+    public IDxfEntities Drawing => this;
 
     public void Begin(Extents extents, long entityCount)
     {

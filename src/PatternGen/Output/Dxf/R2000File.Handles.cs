@@ -2,7 +2,7 @@ namespace PatternGen;
 
 internal sealed partial class R2000File
 {
-    // Handles of what every file holds. Unique, not 0; those of the drawing count on from FirstEntity.
+    // Handles of what every file holds. Unique, not 0; all others count on from FirstEntity.
     private const string ViewportTable = "1";
     private const string LineTypeTable = "2";
     private const string LayerTable = "3";
@@ -40,5 +40,9 @@ internal sealed partial class R2000File
     /// <summary>The layers follow one another in their order.</summary>
     private const int FirstLayer = 0x20;
 
+    /// <summary>Those of the blocks come first, then those of the drawing.</summary>
     private const int FirstEntity = 0x30;
+
+    /// <summary>A block's record, its begin, the one entity in it, and its end.</summary>
+    private const int HandlesPerBlock = 4;
 }

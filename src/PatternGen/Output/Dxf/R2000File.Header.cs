@@ -55,42 +55,4 @@ internal sealed partial class R2000File
             0 ENDSEC
             """
         );
-
-    private void WriteBlocks()
-    {
-        _groups.Write(
-            """
-            0 SECTION
-            2 BLOCKS
-            """
-        );
-        WriteSpaceBlock("*Model_Space", ModelRecord, ModelBlock, ModelBlockEnd);
-        WriteSpaceBlock("*Paper_Space", PaperRecord, PaperBlock, PaperBlockEnd);
-        _groups.Write("0 ENDSEC");
-    }
-
-    private void WriteSpaceBlock(string name, string record, string begin, string end) =>
-        _groups.Write(
-            $"""
-            0 BLOCK
-            5 {begin}
-            330 {record}
-            100 AcDbEntity
-            8 0
-            100 AcDbBlockBegin
-            2 {name}
-            70 0
-            10 0.0
-            20 0.0
-            30 0.0
-            3 {name}
-            1
-            0 ENDBLK
-            5 {end}
-            330 {record}
-            100 AcDbEntity
-            8 0
-            100 AcDbBlockEnd
-            """
-        );
 }

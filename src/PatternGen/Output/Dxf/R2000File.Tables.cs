@@ -133,9 +133,11 @@ internal sealed partial class R2000File
 
     private void WriteBlockRecords()
     {
-        WriteTable("BLOCK_RECORD", BlockTable, 2);
+        WriteTable("BLOCK_RECORD", BlockTable, 2 + _shapes.Count);
         WriteBlockRecord(ModelRecord, "*Model_Space", ModelLayout);
         WriteBlockRecord(PaperRecord, "*Paper_Space", PaperLayout);
+        for (var i = 0; i < _shapes.Count; i++)
+            WriteBlockRecord($"{BlockHandle(i):X}", BlockName(i), NoLayout);
         WriteTableEnd();
     }
 

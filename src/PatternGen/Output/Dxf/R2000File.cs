@@ -7,20 +7,29 @@ namespace PatternGen;
 /// Lenient readers accept far less, strict ones refuse the whole file for one missing piece, so everything that the
 /// DXF Reference names is there, in its order, and no optional group with its default value.
 /// </remarks>
-internal sealed partial class R2000File(OutputBuffer output, int decimals) : IDxfFile
+internal sealed partial class R2000File : IDxfFile
 {
-    private readonly DxfGroups _groups = new(output, decimals);
+    private readonly OutputBuffer _output;
+    private readonly int _decimals;
+    private readonly IReadOnlyList<Contour> _shapes;
+    private readonly DxfGroups _groups;
+    private readonly R2000Entities _drawing;
 
-    /// <summary>For each layer the groups of an entity from after its handle to before its own marker.</summary>
-    private readonly byte[][] _common = DxfLayers.Bytes(name =>
-        $"\r\n330\r\n{ModelRecord}\r\n100\r\nAcDbEntity\r\n8\r\n{name}\r\n100\r\n"
-    );
+    /// <param name="output">Where the file goes.</param>
+    /// <param name="decimals">Decimals of a coordinate.</param>
+    /// <param name="shapes">Outlines of chips that are kept as blocks.</param>
+    internal R2000File(OutputBuffer output, int decimals, IReadOnlyList<Contour> shapes)
+    {
+        (_output, _decimals, _shapes) = (output, decimals, shapes);
+        _groups = new(output, decimals);
+        _drawing = new(_groups, ModelRecord, BlockHandle(shapes.Count));
+    }
 
-    private long _handle = FirstEntity;
+    public IDxfEntities Drawing => _drawing;
 
     public void Begin(Extents extents, long entityCount)
     {
-        WriteHeader(extents, handleSeed: FirstEntity + entityCount);
+        WriteHeader(extents, handleSeed: BlockHandle(_shapes.Count) + entityCount);
         WriteClasses();
         WriteTables(extents);
         WriteBlocks();
@@ -32,46 +41,13 @@ internal sealed partial class R2000File(OutputBuffer output, int decimals) : IDx
         );
     }
 
-    public void Line(Layer layer, in RoundedVertex from, in RoundedVertex to)
-    {
-        WriteCommon("0\r\nLINE\r\n5\r\n"u8, layer);
-        _groups.Write("AcDbLine\r\n"u8);
-        _groups.WriteScaled("10\r\n"u8, from.X);
-        _groups.WriteScaled("20\r\n"u8, from.Y);
-        _groups.Write("30\r\n0.0\r\n"u8);
-        _groups.WriteScaled("11\r\n"u8, to.X);
-        _groups.WriteScaled("21\r\n"u8, to.Y);
-        _groups.Write("31\r\n0.0\r\n"u8);
-    }
-
-    public void Polyline(Layer layer, ReadOnlySpan<RoundedVertex> vertices, bool closed)
-    {
-        WriteCommon("0\r\nLWPOLYLINE\r\n5\r\n"u8, layer);
-        _groups.Write("AcDbPolyline\r\n90\r\n"u8, vertices.Length);
-        _groups.Write(closed ? "70\r\n1\r\n43\r\n0.0\r\n"u8 : "70\r\n0\r\n43\r\n0.0\r\n"u8);
-        foreach (ref readonly var vertex in vertices)
-            _groups.Write(vertex);
-    }
-
-    public void Circle(Layer layer, Point centre, double radius)
-    {
-        WriteCommon("0\r\nCIRCLE\r\n5\r\n"u8, layer);
-        _groups.Write("AcDbCircle\r\n10\r\n"u8, centre.X);
-        _groups.Write("20\r\n"u8, centre.Y);
-        _groups.Write("30\r\n0.0\r\n40\r\n"u8, radius);
-    }
+    /// <summary>Draws a copy of one of the shapes.</summary>
+    internal void Insert(Layer layer, ChipCopy copy) => _drawing.Insert(layer, copy);
 
     public void End()
     {
         _groups.Write("0 ENDSEC");
         WriteObjects();
         _groups.Write("0 EOF");
-    }
-
-    private void WriteCommon(ReadOnlySpan<byte> type, Layer layer)
-    {
-        _groups.Write(type);
-        _groups.WriteHandle(_handle++);
-        _groups.Write(_common[(int)layer]);
     }
 }

@@ -5,7 +5,9 @@ namespace PatternGen;
 /// <summary>
 /// Rounds runs of corners to the decimals that are written, each corner once, so that what met before still meets.
 /// </summary>
-internal sealed class RoundedRun(int decimals)
+/// <param name="decimals">Decimals of a coordinate.</param>
+/// <param name="origin">The place that coordinates are written from.</param>
+internal sealed class RoundedRun(int decimals, Point origin)
 {
     /// <summary>An arc that rises less over its chord than this many mm is a line: no machine tells them apart, and
     /// readers in single precision lose such arcs' centres.</summary>
@@ -27,8 +29,8 @@ internal sealed class RoundedRun(int decimals)
             _vertices = new RoundedVertex[run.Length * 2];
         for (var i = 0; i < run.Length; i++)
             _vertices[i] = new(
-                FixedPoint.Scale(run[i].Point.X, decimals),
-                FixedPoint.Scale(run[i].Point.Y, decimals),
+                FixedPoint.Scale(run[i].Point.X - origin.X, decimals),
+                FixedPoint.Scale(run[i].Point.Y - origin.Y, decimals),
                 run[i].Bulge
             );
         return _vertices.AsSpan(0, Tidy(_vertices.AsSpan(0, run.Length), closed));

@@ -20,6 +20,7 @@ internal sealed class SvgFile
     internal SvgFile(OutputBuffer output, SvgSheet sheet, int decimals)
     {
         Paths = new(output, sheet, decimals);
+        Copies = new(output, sheet, decimals);
         Sheet = sheet;
         _decimals = decimals;
         _xml = XmlWriter.Create(
@@ -36,6 +37,9 @@ internal sealed class SvgFile
 
     /// <summary>Writes elements into the group that is open.</summary>
     internal SvgPathWriter Paths { get; }
+
+    /// <summary>Writes shapes and references to them into the group that is open.</summary>
+    internal SvgCopyWriter Copies { get; }
 
     /// <summary>Opens the root: millimetres, true size also in print, told to readers by title and description.</summary>
     internal void Start(string title, string description)

@@ -38,11 +38,24 @@ internal sealed class SvgLayers(Pattern pattern, SvgFile file, SaveOptions optio
         file.EndGroup();
     }
 
+    /// <summary>Draws closed chips, those that are repeated as the options ask.</summary>
+    internal void Chips(SvgStyle style)
+    {
+        if (!Has(Layer.Chips))
+            return;
+        var repeated = RepeatedShapes.Of(pattern, options);
+        Start(Layer.Chips, style);
+        if (repeated.Shapes.Count > 0)
+            file.Copies.Define(repeated.Shapes);
+        pattern.Root.Draw(new SvgChipSink(file, repeated), LayerSet.Chips);
+        file.EndGroup();
+    }
+
     /// <summary>Draws the sides of the chips as the options ask: closed chips, or each side once.</summary>
     internal void Sides(SvgStyle style)
     {
         if (options.SharedSides == SharedSides.Closed)
-            Runs(Layer.Chips, style);
+            Chips(style);
         else
             Draw(
                 Layer.Chips,

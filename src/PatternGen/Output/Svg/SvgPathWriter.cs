@@ -24,14 +24,16 @@ internal sealed partial class SvgPathWriter(OutputBuffer output, SvgSheet sheet,
     internal void End() => output.Write("\"/>\n"u8);
 
     /// <summary>Writes a closed run as an element of its own: a path, or a circle if it is a whole one.</summary>
-    internal void Closed(ReadOnlySpan<Vertex> ring)
+    /// <param name="ring">The run.</param>
+    /// <param name="attributes">More of the element's attributes, as for <see cref="Begin"/>.</param>
+    internal void Closed(ReadOnlySpan<Vertex> ring, ReadOnlySpan<byte> attributes = default)
     {
         if (IsCircle(ring))
         {
-            Circle(ring[0].Point, ring[1].Point);
+            Circle(ring[0].Point, ring[1].Point, attributes);
             return;
         }
-        Begin();
+        Begin(attributes);
         AddClosed(ring);
         End();
     }
@@ -117,13 +119,15 @@ internal sealed partial class SvgPathWriter(OutputBuffer output, SvgSheet sheet,
     private static bool IsCircle(ReadOnlySpan<Vertex> ring) =>
         ring.Length == 2 && ring[0].Bulge == ring[1].Bulge && Math.Abs(ring[0].Bulge) == 1;
 
-    private void Circle(Point a, Point b)
+    private void Circle(Point a, Point b, ReadOnlySpan<byte> attributes)
     {
         var centre = a.Towards(b, 0.5);
         var radius = FixedPoint.Scale(a.DistanceTo(b) / 2, decimals);
         if (radius == 0)
             throw Vanished(a);
-        output.Write("<circle cx=\""u8);
+        output.Write("<circle"u8);
+        output.Write(attributes);
+        output.Write(" cx=\""u8);
         output.Write(sheet.X(centre.X), decimals);
         output.Write("\" cy=\""u8);
         output.Write(sheet.Y(centre.Y), decimals);

@@ -19,6 +19,9 @@ internal readonly record struct SvgSheet(double Left, double Top, double Width, 
         return new(centre.X - width / 2, centre.Y + height / 2, width, height);
     }
 
+    /// <summary>Returns the sheet for what is drawn with a point of the pattern as its origin, wherever it is shown.</summary>
+    internal static SvgSheet From(Point origin) => new(origin.X, origin.Y, 0, 0);
+
     internal double X(double x) => x - Left;
 
     internal double Y(double y) => Top - y;

@@ -2,16 +2,26 @@ using PatternGen.Geometry;
 
 namespace PatternGen;
 
-/// <summary>Writes every run as an element of its own.</summary>
+/// <summary>Writes every line and outline of the wood as an element of its own.</summary>
 internal sealed class SvgRunSink(SvgPathWriter paths) : SelectiveSink
 {
-    public override void Chip(in PlacedChip chip) => paths.Closed(chip.Outline);
-
     public override void Stock(ReadOnlySpan<Vertex> outline) => paths.Closed(outline);
 
     public override void LineCut(ReadOnlySpan<Vertex> path, double width) => paths.Open(path);
 
     public override void LayoutLine(ReadOnlySpan<Vertex> path) => paths.Open(path);
+}
+
+/// <summary>Writes every chip, those that are repeated as copies of their shapes.</summary>
+internal sealed class SvgChipSink(SvgFile file, RepeatedShapes repeated) : SelectiveSink
+{
+    public override void Chip(in PlacedChip chip)
+    {
+        if (repeated.CopyOf(chip) is { } copy)
+            file.Copies.Use(copy);
+        else
+            file.Paths.Closed(chip.Outline);
+    }
 }
 
 /// <summary>Adds the outlines of the wood to one path, so that holes in it show as holes.</summary>

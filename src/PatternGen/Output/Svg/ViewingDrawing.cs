@@ -31,7 +31,7 @@ internal sealed class ViewingDrawing(Pattern pattern, Extents reach) : ISvgDrawi
         layers.Grooves(SvgStyle.Groove(GrooveWall, 0.5));
         layers.Valleys(SvgStyle.Groove(Cut, 0.2));
         // The light edge is what makes ridges read: two of them side by side are the wood left standing.
-        layers.Runs(Layer.Chips, new(Cut, Ridge, EdgeWidth));
+        layers.Chips(new(Cut, Ridge, EdgeWidth));
         layers.Walls(EdgeOverlap);
         layers.Labels(SvgStyle.Line(Pencil, 0.25));
     }

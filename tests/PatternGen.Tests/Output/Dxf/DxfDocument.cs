@@ -46,14 +46,17 @@ internal sealed class DxfDocument
     {
         Groups = groups;
         Records = Split(groups);
-        Shapes = DxfShape.ReadAll(Records.Where(record => record.Section == "ENTITIES"));
+        Blocks = DxfBlock.ReadAll(Records);
+        Shapes = DxfShape.ReadAll(Records.Where(record => record.Section == "ENTITIES"), Blocks);
     }
 
     public IReadOnlyList<DxfGroup> Groups { get; }
 
     public IReadOnlyList<DxfRecord> Records { get; }
 
-    /// <summary>What is drawn, in the order of the file.</summary>
+    public IReadOnlyList<DxfBlock> Blocks { get; }
+
+    /// <summary>What is drawn, in the order of the file, references to blocks resolved.</summary>
     public IReadOnlyList<DxfShape> Shapes { get; }
 
     public string Version => Header("$ACADVER").FirstOrDefault().Value ?? "";

@@ -26,6 +26,8 @@ internal sealed partial class DxfLint
         ["LINE"] = $"{EntityHead} 10 20 30 11 21 31",
         ["CIRCLE"] = $"{EntityHead} 10 20 30 40",
         ["LWPOLYLINE"] = $"{EntityHead} 90 70 43( 10 20( 42)?)+",
+        // Neither scale nor extrusion: readers disagree about mirrored arcs.
+        ["INSERT"] = $"{EntityHead} 2 10 20 30( 50)?",
         ["DICTIONARY"] = "5 330 100 281( 3 350)*",
         ["ACDBDICTIONARYWDFLT"] = "5 330 100 281( 3 350)* 100 340",
         ["ACDBPLACEHOLDER"] = "5 330",
@@ -53,6 +55,7 @@ internal sealed partial class DxfLint
         ["LINE"] = "AcDbEntity AcDbLine",
         ["CIRCLE"] = "AcDbEntity AcDbCircle",
         ["LWPOLYLINE"] = "AcDbEntity AcDbPolyline",
+        ["INSERT"] = "AcDbEntity AcDbBlockReference",
         ["BLOCK"] = "AcDbEntity AcDbBlockBegin",
         ["ENDBLK"] = "AcDbEntity AcDbBlockEnd",
         ["VPORT"] = "AcDbSymbolTableRecord AcDbViewportTableRecord",

@@ -53,7 +53,7 @@ internal sealed partial class DxfLint
         foreach (var record in Owned)
         foreach (var pointer in record.Groups.Where(group => group.Code is 340 or 350 or 390))
             Require(
-                byHandle.ContainsKey(pointer.Value),
+                byHandle.ContainsKey(pointer.Value) || IsNoLayout(record, pointer),
                 $"owner: {record.Type} at line {record.Line} points to {pointer.Value}, which is not there"
             );
         var root = _document.Records.FirstOrDefault(record =>
@@ -64,6 +64,12 @@ internal sealed partial class DxfLint
             "owner: the root dictionary is not the first object"
         );
     }
+
+    /// <summary>The record of a block that is no space has no layout, which is written as 0.</summary>
+    private static bool IsNoLayout(DxfRecord record, DxfGroup pointer) =>
+        record.Type == "BLOCK_RECORD"
+        && pointer.Value == "0"
+        && record.Value(2)?.StartsWith('*') == false;
 
     private static bool IsOwner(DxfRecord record, DxfRecord? owner)
     {

@@ -96,7 +96,9 @@ internal sealed partial class DxfLint
     /// <summary>Every layer, line type and style that is used must be declared, under a name that release 12 allows.</summary>
     private void CheckNames()
     {
-        foreach (var record in _document.Entities)
+        foreach (
+            var record in _document.Entities.Concat(_document.Blocks.SelectMany(b => b.Content))
+        )
         {
             Require(
                 HasRecord("LAYER", record.Layer),

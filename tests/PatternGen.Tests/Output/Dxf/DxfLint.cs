@@ -35,6 +35,7 @@ internal sealed partial class DxfLint
             lint.CheckTables();
             lint.CheckHandles();
             lint.CheckOwners();
+            lint.CheckBlocks();
         }
         lint.CheckShapes();
         lint.CheckEnds();

@@ -13,6 +13,9 @@ public sealed class DxfReaderTests : IDisposable
         print(drawing.dxfversion, len(audit.errors), len(audit.fixes), len(drawing.modelspace()))
         """;
 
+    /// <summary>It draws arcs as chords of 4°, which rise up to 0.0025 mm on a circle of 4 mm.</summary>
+    private const double GdalArc = 0.005;
+
     private readonly string _path = Path.Combine(Path.GetTempPath(), $"{Guid.NewGuid():N}.dxf");
 
     public void Dispose() => File.Delete(_path);
@@ -50,6 +53,68 @@ public sealed class DxfReaderTests : IDisposable
         numbers[2].ShouldBe(expected.Max.X, 1e-4);
         numbers[3].ShouldBe(expected.Max.Y, 1e-4);
     }
+
+    [Theory]
+    [MemberData(nameof(DxfRepeatsTests.Names), MemberType = typeof(DxfRepeatsTests))]
+    public void Ezdxf_finds_nothing_to_mend_in_blocks(string name)
+    {
+        SaveByReference(name);
+        var count = DxfDocument.Parse(File.ReadAllBytes(_path)).Entities.Count();
+
+        var report = OutsideReader.Run("python3-ezdxf", "/usr/bin/python3", "-c", Audit, _path);
+
+        report.Trim().ShouldBe($"AC1015 0 0 {count}");
+    }
+
+    /// <summary>It resolves references as it reads.</summary>
+    [Theory]
+    [MemberData(nameof(DxfRepeatsTests.Names), MemberType = typeof(DxfRepeatsTests))]
+    public void Gdal_finds_the_chips_of_blocks_where_they_are_in_full(string name)
+    {
+        RepeatSamples.All[name].Save(_path);
+        var inFull = GdalChips();
+        SaveByReference(name);
+
+        var chips = GdalChips();
+
+        chips.Count.ShouldBe(inFull.Count);
+        foreach (var (chip, expected) in chips.Zip(inFull))
+        {
+            chip.Centre.DistanceTo(expected.Centre).ShouldBeLessThan(GdalArc);
+            (chip.Max - expected.Max).Length.ShouldBeLessThan(GdalArc);
+        }
+    }
+
+    private void SaveByReference(string name) =>
+        RepeatSamples.All[name].Save(_path, SaveOptions.Default.WithRepeats(Repeats.ByReference));
+
+    /// <summary>Extents of each chip as GDAL draws it, in the order of the file.</summary>
+    private List<Extents> GdalChips()
+    {
+        var report = OutsideReader.Run(
+            "gdal-bin",
+            "ogrinfo",
+            "-al",
+            "-where",
+            "Layer='CHIPS'",
+            _path
+        );
+        return
+        [
+            .. Regex
+                .Matches(report, @"LINESTRING.*\((.*)\)")
+                .Select(line => line.Groups[1].Value.Split(',').Select(Corner))
+                .Select(corners => Contour.Polygon(corners).Extents),
+        ];
+    }
+
+    private static Point Corner(string text)
+    {
+        var numbers = text.Split(' ');
+        return new(Number(numbers[0]), Number(numbers[1]));
+    }
+
+    private static double Number(string text) => double.Parse(text, CultureInfo.InvariantCulture);
 
     private DxfDocument Save(DxfVersion version, SharedSides sides)
     {

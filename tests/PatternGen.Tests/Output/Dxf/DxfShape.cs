@@ -22,7 +22,11 @@ internal sealed record DxfShape(DxfRecord Record, IReadOnlyList<DxfCorner> Corne
         }
     }
 
-    public static List<DxfShape> ReadAll(IEnumerable<DxfRecord> records)
+    /// <summary>Returns what the records draw, with what they refer to where they put it.</summary>
+    public static List<DxfShape> ReadAll(
+        IEnumerable<DxfRecord> records,
+        IReadOnlyList<DxfBlock> blocks
+    )
     {
         var shapes = new List<DxfShape>();
         DxfRecord? polyline = null;
@@ -38,6 +42,10 @@ internal sealed record DxfShape(DxfRecord Record, IReadOnlyList<DxfCorner> Corne
                     break;
                 case "LWPOLYLINE":
                     shapes.Add(new(record, CornersOf(record), IsFlagged(record)));
+                    break;
+                case "INSERT":
+                    var named = blocks.Where(block => block.Name == record.Value(2));
+                    shapes.AddRange(named.SelectMany(block => block.DrawnBy(record)));
                     break;
                 case "POLYLINE":
                     (polyline, corners) = (record, []);

@@ -1,0 +1,14 @@
+using PatternGen.Geometry;
+
+namespace PatternGen;
+
+/// <summary>Where entities go: into a drawing or into a block.</summary>
+internal interface IDxfEntities
+{
+    void Line(Layer layer, in RoundedVertex from, in RoundedVertex to);
+
+    /// <summary>Draws a run of lines and arcs of at most a half circle each.</summary>
+    void Polyline(Layer layer, ReadOnlySpan<RoundedVertex> vertices, bool closed);
+
+    void Circle(Layer layer, Point centre, double radius);
+}

@@ -1,0 +1,65 @@
+using PatternGen.Geometry;
+
+namespace PatternGen;
+
+/// <summary>Entities of release 2000: each with a handle, and owned by the record of the block that it lies in.</summary>
+/// <param name="groups">Where they go.</param>
+/// <param name="owner">Handle of the record.</param>
+/// <param name="firstHandle">Handle of the first entity; those of the others count on.</param>
+internal sealed class R2000Entities(DxfGroups groups, string owner, long firstHandle) : IDxfEntities
+{
+    /// <summary>For each layer the groups of an entity from after its handle to before its own marker.</summary>
+    private readonly byte[][] _common = DxfLayers.Bytes(name =>
+        $"\r\n330\r\n{owner}\r\n100\r\nAcDbEntity\r\n8\r\n{name}\r\n100\r\n"
+    );
+
+    private long _handle = firstHandle;
+
+    public void Line(Layer layer, in RoundedVertex from, in RoundedVertex to)
+    {
+        WriteCommon("0\r\nLINE\r\n5\r\n"u8, layer);
+        groups.Write("AcDbLine\r\n"u8);
+        groups.WriteScaled("10\r\n"u8, from.X);
+        groups.WriteScaled("20\r\n"u8, from.Y);
+        groups.Write("30\r\n0.0\r\n"u8);
+        groups.WriteScaled("11\r\n"u8, to.X);
+        groups.WriteScaled("21\r\n"u8, to.Y);
+        groups.Write("31\r\n0.0\r\n"u8);
+    }
+
+    public void Polyline(Layer layer, ReadOnlySpan<RoundedVertex> vertices, bool closed)
+    {
+        WriteCommon("0\r\nLWPOLYLINE\r\n5\r\n"u8, layer);
+        groups.Write("AcDbPolyline\r\n90\r\n"u8, vertices.Length);
+        groups.Write(closed ? "70\r\n1\r\n43\r\n0.0\r\n"u8 : "70\r\n0\r\n43\r\n0.0\r\n"u8);
+        foreach (ref readonly var vertex in vertices)
+            groups.Write(vertex);
+    }
+
+    public void Circle(Layer layer, Point centre, double radius)
+    {
+        WriteCommon("0\r\nCIRCLE\r\n5\r\n"u8, layer);
+        groups.Write("AcDbCircle\r\n10\r\n"u8, centre.X);
+        groups.Write("20\r\n"u8, centre.Y);
+        groups.Write("30\r\n0.0\r\n40\r\n"u8, radius);
+    }
+
+    /// <summary>Draws the block of a shape, moved and turned only: its size is the default, 1.</summary>
+    internal void Insert(Layer layer, ChipCopy copy)
+    {
+        WriteCommon("0\r\nINSERT\r\n5\r\n"u8, layer);
+        groups.Write("AcDbBlockReference\r\n2\r\nCHIP_"u8, copy.Shape + 1);
+        groups.Write("10\r\n"u8, copy.At.X);
+        groups.Write("20\r\n"u8, copy.At.Y);
+        groups.Write("30\r\n0.0\r\n"u8);
+        if (copy.Degrees != 0)
+            groups.WriteTurn("50\r\n"u8, copy.Degrees);
+    }
+
+    private void WriteCommon(ReadOnlySpan<byte> type, Layer layer)
+    {
+        groups.Write(type);
+        groups.WriteHandle(_handle++);
+        groups.Write(_common[(int)layer]);
+    }
+}
