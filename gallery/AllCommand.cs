@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Text;
 using PatternGen.Gallery.Topics;
 
 namespace PatternGen.Gallery;
@@ -27,7 +28,8 @@ internal static class AllCommand
                 foreach (var topic in topics)
                     await Reporter.RunAsync(topic, cancellation);
                 var page = Path.Combine(folder, "index.html");
-                WholeFile.Write(page, IndexPage.Of(folder, topics));
+                var html = Encoding.UTF8.GetBytes(IndexPage.Of(folder, topics));
+                TargetFile.Write(page, stream => stream.Write(html));
                 Reporter.Say(page);
                 return ExitCode.Done;
             }

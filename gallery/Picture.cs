@@ -32,7 +32,7 @@ internal static class Picture
         surface.Canvas.DrawPicture(picture);
         using var image = surface.Snapshot();
         using var png = image.Encode(SKEncodedImageFormat.Png, 100);
-        WholeFile.Write(pngPath, png.ToArray());
+        TargetFile.Write(pngPath, png.SaveTo);
     }
 
     private static int Pixels(float length) => (int)Math.Clamp(MathF.Round(length), 1, Longest);

@@ -10,11 +10,13 @@ internal static class Reporter
     {
         MakeFolder(topic.Folder);
         if (Console.IsOutputRedirected)
-            await MakeAsync(topic, () => { }, cancellation);
+            await MakeAsync(topic, work => Say(FileOf(topic, work)), cancellation);
         else
+        {
             await WithBarAsync(topic, cancellation);
-        foreach (var work in topic.Works)
-            Say(Path.Combine(topic.Folder, work.File));
+            foreach (var work in topic.Works)
+                Say(FileOf(topic, work));
+        }
         foreach (var caption in topic.Exhibits.Take(1).Select(exhibit => exhibit.Caption))
             Say($"  {caption}");
     }
@@ -42,15 +44,21 @@ internal static class Reporter
             .StartAsync(async progress =>
             {
                 var bar = progress.AddTask(Markup.Escape(topic.Title), maxValue: topic.Works.Count);
-                await MakeAsync(topic, () => bar.Increment(1), cancellation);
+                await MakeAsync(topic, _ => bar.Increment(1), cancellation);
             });
 
-    private static async Task MakeAsync(ITopic topic, Action done, CancellationToken cancellation)
+    private static string FileOf(ITopic topic, Work work) => Path.Combine(topic.Folder, work.File);
+
+    private static async Task MakeAsync(
+        ITopic topic,
+        Action<Work> done,
+        CancellationToken cancellation
+    )
     {
         foreach (var work in topic.Works)
         {
-            await work.Make(Path.Combine(topic.Folder, work.File), cancellation);
-            done();
+            await work.Make(FileOf(topic, work), cancellation);
+            done(work);
         }
     }
 }

@@ -52,30 +52,29 @@ internal sealed class BandDrawing(TriangleBand band, Fitting fitting, BandPlan p
     }
 
     /// <summary>The row as it comes.</summary>
-    private IEnumerable<PatternNode> Part(TriangleRow row, Stations part)
-    {
-        var shape = new TriangleShape(row, band, Pitch);
-        var (first, count) = Span(row, part);
-        if (EndsInHalves(row))
-            yield return Single(shape.RightHalf(), part, first - 2);
-        if (count > 0)
-            yield return new RepeatNode(Leaf(shape.Outline), part, first, count);
-        if (EndsInHalves(row))
-            yield return Single(shape.LeftHalf(), part, first + 2 * count);
-    }
+    private IEnumerable<PatternNode> Part(TriangleRow row, Stations part) =>
+        Whole(row, part, Span(row, part));
 
     /// <summary>The mirror image of the row in the middle of a part.</summary>
     private IEnumerable<PatternNode> MirroredPart(TriangleRow row, Stations part)
     {
-        var shape = new TriangleShape(row.MirroredLeftRight(), band, Pitch);
         var (first, count) = Span(row, part);
-        var mirroredFirst = part.Halves - (first + 2 * count);
+        return Whole(row.MirroredLeftRight(), part, (part.Halves - first - 2 * count, count));
+    }
+
+    private IEnumerable<PatternNode> Whole(
+        TriangleRow row,
+        Stations part,
+        (int First, int Count) span
+    )
+    {
+        var shape = new TriangleShape(row, band, Pitch);
         if (EndsInHalves(row))
-            yield return Single(shape.RightHalf(), part, mirroredFirst - 2);
-        if (count > 0)
-            yield return new RepeatNode(Leaf(shape.Outline), part, mirroredFirst, count);
+            yield return Single(shape.RightHalf(), part, span.First - 2);
+        if (span.Count > 0)
+            yield return new RepeatNode(Leaf(shape.Outline), part, span.First, span.Count);
         if (EndsInHalves(row))
-            yield return Single(shape.LeftHalf(), part, mirroredFirst + 2 * count);
+            yield return Single(shape.LeftHalf(), part, span.First + 2 * span.Count);
     }
 
     /// <summary>The row up to the middle of the part, then its mirror image.</summary>

@@ -11,7 +11,8 @@ public sealed class Fit
         double askedPitch,
         double leftMargin,
         double rightMargin,
-        EndMatch ends
+        EndMatch ends,
+        int leftOutAtMiddle
     )
     {
         Parts = parts;
@@ -21,6 +22,7 @@ public sealed class Fit
         LeftMargin = leftMargin;
         RightMargin = rightMargin;
         Ends = ends;
+        LeftOutAtMiddle = leftOutAtMiddle;
     }
 
     /// <summary>Repeats in all.</summary>
@@ -50,6 +52,9 @@ public sealed class Fit
     /// <summary>How the ends match.</summary>
     public EndMatch Ends { get; }
 
+    /// <summary>Leaning chips that were left out where the band turns round at its middle; 0 for most bands.</summary>
+    public int LeftOutAtMiddle { get; }
+
     /// <summary>
     /// Returns the fit in words, with the deviation: <c>91 repeats, pitch 8.0275 mm (8 asked), 6 mm margins, ends alike;
     /// each repeat 0.0275 mm longer than asked</c>.
@@ -66,6 +71,9 @@ public sealed class Fit
     /// <summary>Returns the fit in English words: <c>91 repeats, pitch 8.0275 mm (8 asked), 6 mm margins, ends alike</c>.</summary>
     public override string ToString() => Sentence(Wording.English);
 
-    private string Sentence(Wording words) =>
-        words.Fit(Parts, RepeatsInPart, Pitch, AskedPitch, LeftMargin, RightMargin, Ends);
+    private string Sentence(Wording words)
+    {
+        var fit = words.Fit(Parts, RepeatsInPart, Pitch, AskedPitch, LeftMargin, RightMargin, Ends);
+        return LeftOutAtMiddle == 0 ? fit : $"{fit}, {words.LeftOutAtMiddle(LeftOutAtMiddle)}";
+    }
 }

@@ -28,18 +28,14 @@ internal sealed class FitSolver
     /// <summary>What the length of one part asks of the pitch.</summary>
     internal PitchQuestion Question { get; }
 
-    /// <summary>The pitch on the grid, if one is asked for.</summary>
-    internal double? GridPitch =>
-        _fitting.PitchStep is { } step ? _trouble.PitchOnGrid(step) : null;
-
     private bool IsShifted =>
         _fitting.StaggeredEnds == StaggeredEnds.Shifted && _band.Rows.Any(row => row.IsStaggered);
 
     /// <summary>Fits whole repeats, on the grid if one is asked for.</summary>
     internal BandPlan Solve()
     {
-        if (GridPitch is { } pitch)
-            return AtPitch(pitch);
+        if (_fitting.PitchStep is { } step)
+            return AtPitch(_trouble.PitchOnGrid(step));
         if (Question.Nearest() is not { } repeats)
             throw _trouble.NoPitch();
         return Plan(repeats, Question.PitchFor(repeats), leftOver: 0);
@@ -53,9 +49,8 @@ internal sealed class FitSolver
             throw _trouble.NoRepeat(pitch);
         var leftOver = Question.Length - (repeats + Question.Extra) * pitch;
         // A rest below the merge distance is rounding: the band ends where the length ends.
-        return leftOver <= Tolerance.ForExtent(Question.Length).Merge
-            ? Plan(repeats, Question.PitchFor(repeats), leftOver: 0)
-            : Plan(repeats, pitch, leftOver);
+        var isRounding = leftOver <= Tolerance.ForExtent(Question.Length).Merge;
+        return Plan(repeats, pitch, isRounding ? 0 : leftOver);
     }
 
     private PitchQuestion Ask()
@@ -72,7 +67,8 @@ internal sealed class FitSolver
 
     private BandPlan Plan(int repeats, double pitch, double leftOver)
     {
-        _trouble.RefuseNoChips(_band, repeats);
+        if (_band.Rows.All(row => WholeChips(row, repeats) == LeftOutAtMiddle(row, repeats)))
+            throw _trouble.NoChips();
         // Beside a centre motif each band gives its rest to its outer end; alone, to both ends alike.
         var atEachEnd = _parts == 1 ? leftOver / 2 : leftOver;
         var leftMargin = _fitting.LeftMargin + atEachEnd;
@@ -82,10 +78,34 @@ internal sealed class FitSolver
         Stations left = new(leftMargin, length, halves);
         Stations right = new(leftMargin + length + _fitting.CentreWidth, length, halves);
         return new(
-            new(_parts, repeats, pitch, Question.Nominal, leftMargin, rightMargin, Ends()),
+            new(
+                _parts,
+                repeats,
+                pitch,
+                Question.Nominal,
+                leftMargin,
+                rightMargin,
+                Ends(),
+                _band.Rows.Sum(row => LeftOutAtMiddle(row, repeats))
+            ),
             _parts == 1 ? [left] : [left, right],
             IsShifted
         );
+    }
+
+    /// <summary>Whole chips that a row has room for; half chips come on top of a staggered row's.</summary>
+    private int WholeChips(TriangleRow row, int repeats)
+    {
+        if (!row.IsStaggered || IsShifted)
+            return repeats;
+        return _fitting.StaggeredEnds == StaggeredEnds.HalfChips ? repeats : repeats - 1;
+    }
+
+    /// <summary>A leaning chip can't stand astride the middle where the band turns round.</summary>
+    private int LeftOutAtMiddle(TriangleRow row, int repeats)
+    {
+        var turns = _fitting.Ends == EndRule.TurnedAtMiddle && _parts == 1;
+        return turns && row.IsStaggered && !row.IsUpright && repeats > 0 ? 1 : 0;
     }
 
     private EndMatch Ends()

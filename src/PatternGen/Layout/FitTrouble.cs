@@ -8,8 +8,11 @@ internal sealed class FitTrouble(Rail rail, Fitting fitting, PitchQuestion quest
     /// <summary>Figures offered as remedies are rounded to this part of a millimetre, towards what works.</summary>
     private const double Steps = 1e4;
 
-    /// <summary>Figures nearer than this to a whole step are that step, lest rounding noise moves them off what works.</summary>
-    private const double Whole = 1e-6;
+    /// <summary>Figures nearer than this share to a whole step are that step: so far the arithmetic may be off.</summary>
+    private const double Noise = 1e-15;
+
+    /// <summary>No knife carves less, and no pitch is told in a thousandth of a millimetre.</summary>
+    private const double ShortestCarved = 1e-3;
 
     private Point BandStart => new(fitting.LeftMargin, 0);
 
@@ -25,6 +28,15 @@ internal sealed class FitTrouble(Rail rail, Fitting fitting, PitchQuestion quest
                 [
                     "a centre motif without an odd or even number of repeats",
                     "no centre motif",
+                ]
+            );
+        if (fitting.Parity != RepeatParity.Any && question.Extra > 0)
+            throw new PatternException(
+                "A band whose staggered rows are shifted has neither a repeat nor a gap on its centre line.",
+                remedies:
+                [
+                    "staggered rows that end in half gaps or half chips",
+                    "any number of repeats",
                 ]
             );
         if (fitting.Ends != EndRule.TurnedAtMiddle)
@@ -54,33 +66,30 @@ internal sealed class FitTrouble(Rail rail, Fitting fitting, PitchQuestion quest
         var taken = fitting.Centre is null
             ? "The end margins"
             : "The end margins and the centre motif";
-        if (!(question.Length > 0))
+        if (!(question.Length >= ShortestCarved))
             throw new PatternException(
                 $"{taken} take {Text(Taken)} mm, which leaves nothing of the {Text(rail.Length)} mm to carve.",
                 BandStart,
                 [$"less than {Text(rail.Length)} mm for them together"]
             );
-        if (question.Length / question.Min > PitchQuestion.MaxRepeats)
-            throw new PatternException(
-                $"{Text(question.Length)} mm at a pitch of {question.Min:0.######e0} mm would take over {PitchQuestion.MaxRepeats} repeats.",
-                BandStart,
-                [$"a pitch of at least {Text(question.Length / PitchQuestion.MaxRepeats)} mm"]
-            );
+        if (question.Length / question.Min <= PitchQuestion.MaxRepeats)
+            return;
+        // Without limits of its own a pitch may come out a third shorter than asked.
+        var asked = fitting.PitchLimits is null ? question.Nominal / question.Min : 1;
+        var least = Math.Ceiling(question.Length / PitchQuestion.MaxRepeats * asked * 1e6) / 1e6;
+        throw new PatternException(
+            $"{Text(question.Length)} mm at a pitch of {question.Min:0.######e0} mm would take over {PitchQuestion.MaxRepeats} repeats.",
+            BandStart,
+            [$"a pitch of at least {Text(least)} mm"]
+        );
     }
 
-    internal void RefuseNoChips(TriangleBand band, int repeats)
-    {
-        var hasChips =
-            repeats > 1
-            || fitting.StaggeredEnds != StaggeredEnds.HalfGaps
-            || band.Rows.Any(row => !row.IsStaggered);
-        if (!hasChips)
-            throw new PatternException(
-                "One repeat of staggered rows that end in half gaps has no chip.",
-                BandStart,
-                ["a shorter pitch", "staggered rows that end in half chips", "rows in step"]
-            );
-    }
+    internal PatternException NoChips() =>
+        new(
+            "So few repeats of staggered rows leave no chip between their ends.",
+            BandStart,
+            ["a shorter pitch", "staggered rows that end in half chips", "rows in step"]
+        );
 
     internal void RefuseUnmatchedEnds(bool mirrored, bool turned, bool isShifted)
     {
@@ -120,7 +129,9 @@ internal sealed class FitTrouble(Rail rail, Fitting fitting, PitchQuestion quest
                 $"No multiple of {Text(step)} mm lies between the pitches {Text(question.Min)} and {Text(question.Max)} mm.",
                 BandStart,
                 [
-                    $"limits that include {Text(Math.Max(1, last) * step)} or {Text(first * step)} mm",
+                    last >= 1
+                        ? $"limits that include {Text(last * step)} or {Text(first * step)} mm"
+                        : $"limits that include {Text(first * step)} mm",
                     question.Max > question.Min
                         ? $"a step of at most {Down(question.Max - question.Min)} mm"
                         : $"a step that divides {Text(question.Max)} mm",
@@ -188,9 +199,11 @@ internal sealed class FitTrouble(Rail rail, Fitting fitting, PitchQuestion quest
 
     private static string Repeats(int count) => count == 1 ? "1 repeat" : $"{count} repeats";
 
-    private static string Up(double value) => Text(Math.Ceiling(value * Steps - Whole) / Steps);
+    private static string Up(double value) =>
+        Text(Math.Ceiling(value * Steps * (1 - Noise)) / Steps);
 
-    private static string Down(double value) => Text(Math.Floor(value * Steps + Whole) / Steps);
+    private static string Down(double value) =>
+        Text(Math.Floor(value * Steps * (1 + Noise)) / Steps);
 
     private static string Text(double value) => Guard.Text(value);
 }

@@ -63,6 +63,12 @@ public sealed class Rail
         return new(this) { Name = name };
     }
 
+    /// <summary>Returns the name and the size, for messages.</summary>
+    public override string ToString() =>
+        Name is null
+            ? Wording.English.Rail(Length, Width)
+            : $"{Name}, {Wording.English.Size(Length, Width)}";
+
     internal Rail WithWidth(double width) => new(this) { Width = width };
 
     /// <summary>Returns the rail with a band carved along it, fitted with whole repeats.</summary>
@@ -80,8 +86,9 @@ public sealed class Rail
     /// <summary>Height of the band's lowest rule over the lower edge.</summary>
     internal double BandPosition(TriangleBand band, double? fromEdge)
     {
+        var rounding = Tolerance.ForExtent(Width).Merge;
         var room = Width - band.Height;
-        if (room < 0)
+        if (room < -rounding)
             throw new PatternException(
                 $"A band {Guard.Text(band.Height)} mm high does not fit on a rail {Guard.Text(Width)} mm wide.",
                 remedies:
@@ -90,8 +97,8 @@ public sealed class Rail
                     $"a rail at least {Guard.Text(band.Height)} mm wide",
                 ]
             );
-        var low = Guard.NotNegative(fromEdge ?? room / 2, nameof(fromEdge));
-        if (low > room)
+        var low = Guard.NotNegative(fromEdge ?? Math.Max(0, room / 2), nameof(fromEdge));
+        if (low > room + rounding)
             throw new PatternException(
                 $"{Guard.Text(low)} mm from the edge, a band {Guard.Text(band.Height)} mm high would leave a rail {Guard.Text(Width)} mm wide.",
                 new(0, low),

@@ -54,9 +54,10 @@ public sealed class RailBorder : Pattern
     /// <param name="describe">
     /// Changes the fitting so far: <c>border.Fitted(f => f.Pitch(8).PitchBetween(7.5, 8.5).RepeatOnCentre())</c>.
     /// </param>
+    /// <remarks>A border taken out of a set of rails leaves the set: it is then fitted by itself.</remarks>
     [Pure]
     public RailBorder Fitted(Func<Fitting, Fitting> describe) =>
-        new(Rail, Band, _fromEdge, Guard.NotNull(describe)(_fitting), _pitch);
+        new(Rail, Band, _fromEdge, Guard.NotNull(describe)(_fitting));
 
     internal override IEnumerable<string> Facts(Wording words) =>
         [

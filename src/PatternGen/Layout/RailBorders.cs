@@ -45,7 +45,8 @@ public sealed class RailBorders : IReadOnlyList<RailBorder>
     public int Count => _borders.Length;
 
     /// <summary>Gets the border of a rail.</summary>
-    public RailBorder this[int index] => _borders[index];
+    /// <exception cref="ArgumentOutOfRangeException">There is no such rail.</exception>
+    public RailBorder this[int index] => _borders[Guard.Within(index, 0, _borders.Length - 1)];
 
     /// <summary>Returns the borders with the same length left uncarved at both ends of each rail.</summary>
     /// <param name="margin">In mm, 0 or more.</param>
@@ -77,7 +78,6 @@ public sealed class RailBorders : IReadOnlyList<RailBorder>
         [
             .. _places.Select(place => new FitSolver(place.Rail, _band, FittingOfEach())),
         ];
-        return solvers[0].GridPitch
-            ?? SharedPitch.Find([.. solvers.Select(solver => solver.Question)]);
+        return SharedPitch.Find([.. solvers.Select(solver => solver.Question)], _fitting.PitchStep);
     }
 }

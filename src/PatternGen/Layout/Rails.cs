@@ -58,7 +58,8 @@ public sealed class Rails
 
     /// <summary>
     /// Returns the rails with one pitch for all: one that fills each with whole repeats if there is one within the
-    /// limits, else the nearest to that, with the rest in the end margins.
+    /// limits, else the nearest, with the rest in the end margins. The nearest is the pitch with the least sum of what it
+    /// leaves over at an end and how far it is off the nominal pitch, both in mm.
     /// </summary>
     /// <remarks>The limits are those of the fitting; if none are given, a tenth off the nominal pitch either way.</remarks>
     [Pure]

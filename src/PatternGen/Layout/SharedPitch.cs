@@ -6,35 +6,59 @@ namespace PatternGen;
 internal static class SharedPitch
 {
     /// <summary>
-    /// Returns the pitch that fills every length with whole repeats, nearest to the nominal one; or, where none within
-    /// the limits does, the one that leaves the least over at the rail where it leaves most.
+    /// Returns the pitch that fills every length with whole repeats, nearest to the nominal one. Where none within the
+    /// limits does, returns the one with the least sum of two things in mm: what it leaves over at an end of the rail
+    /// where it leaves most, and how far it is off the nominal pitch.
     /// </summary>
-    internal static double Find(IReadOnlyList<PitchQuestion> questions)
+    /// <param name="questions">What each length asks.</param>
+    /// <param name="step">If given, the pitch is a whole number of steps.</param>
+    internal static double Find(IReadOnlyList<PitchQuestion> questions, double? step)
     {
-        // As a pitch grows, what is left over shrinks until some length is exactly full: only those pitches can be best.
-        var candidates = questions
-            .DistinctBy(question => question.Length)
-            .SelectMany(FullPitches)
-            .Select(pitch => (Pitch: pitch, LeftOver: WorstLeftOver(questions, pitch)))
-            .Where(candidate => candidate.LeftOver is not null)
-            .ToArray();
-        if (candidates.Length == 0)
-            throw NonePossible(questions);
-        var least = candidates.Min(candidate => candidate.LeftOver)!.Value;
         var nominal = questions[0].Nominal;
         var rounding = Tolerance.ForExtent(questions.Max(question => question.Length)).Merge;
-        return candidates
-            .Where(candidate => candidate.LeftOver <= least + rounding)
-            .MinBy(candidate => Math.Abs(candidate.Pitch - nominal))
-            .Pitch;
+        double? best = null;
+        var leastCost = double.PositiveInfinity;
+        var bestIsExact = false;
+        foreach (var pitch in Candidates(questions, step))
+        {
+            if (WorstLeftOver(questions, pitch) is not { } leftOver)
+                continue;
+            var isExact = leftOver <= rounding;
+            var cost = Math.Abs(pitch - nominal) + (isExact ? 0 : leftOver / 2);
+            if (isExact == bestIsExact ? cost >= leastCost : bestIsExact)
+                continue;
+            (best, leastCost, bestIsExact) = (pitch, cost, isExact);
+        }
+        return best ?? throw NonePossible(questions);
     }
 
-    /// <summary>The pitches within the limits that fill a length exactly.</summary>
-    private static IEnumerable<double> FullPitches(PitchQuestion question)
+    /// <summary>
+    /// As a pitch grows, what is left over shrinks, faster than the pitch leaves the nominal one, until some length is
+    /// exactly full: only those pitches and the nominal one can be best.
+    /// </summary>
+    private static IEnumerable<double> Candidates(
+        IReadOnlyList<PitchQuestion> questions,
+        double? step
+    )
     {
-        var (first, last) = question.Counts();
-        for (var count = first; count <= last; count = question.UpToParity(count + 1))
-            yield return question.PitchFor(count);
+        var (min, max) = (questions[0].Min, questions[0].Max);
+        if (step is { } grid)
+        {
+            for (
+                var k = Math.Max(1, Math.Ceiling(min / grid - 1e-9));
+                k * grid <= max * (1 + 1e-12);
+                k++
+            )
+                yield return k * grid;
+            yield break;
+        }
+        yield return Math.Clamp(questions[0].Nominal, min, max);
+        foreach (var question in questions.DistinctBy(question => question.Length))
+        {
+            var (first, last) = question.Counts();
+            for (var count = first; count <= last; count = question.UpToParity(count + 1))
+                yield return question.PitchFor(count);
+        }
     }
 
     private static double? WorstLeftOver(IReadOnlyList<PitchQuestion> questions, double pitch)
@@ -54,7 +78,7 @@ internal static class SharedPitch
     {
         var shortest = questions.Min(question => question.Length);
         return new(
-            $"No pitch between {Guard.Text(questions[0].Min)} and {Guard.Text(questions[0].Max)} mm fills one of the rails and fits all of them; "
+            $"No pitch between {Guard.Text(questions[0].Min)} and {Guard.Text(questions[0].Max)} mm fits all of the rails; "
                 + $"the shortest has {Guard.Text(shortest)} mm to carve.",
             remedies:
             [

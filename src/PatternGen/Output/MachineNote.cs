@@ -19,7 +19,7 @@ internal static class MachineNote
     {
         if (pattern.Bounds(LayerSet.Stock) is not { } wood)
             return null;
-        var text = wording.MachineNote(pattern.Title(wording), pattern.ChipCount);
+        var text = wording.MachineNote(pattern.TitleWithSize(wording), pattern.ChipCount);
         var ground = new FreeGround(pattern, Clearance);
         return Heights
             .SelectMany(height => Candidates(text, height, wood))

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using PatternGen.Geometry;
 
 namespace PatternGen;
@@ -19,7 +20,7 @@ public abstract partial class Pattern
 
     /// <summary>Returns a pattern of line cuts.</summary>
     public static Pattern OfLineCuts(IEnumerable<LineCut> cuts) =>
-        Of(new MotifNode { LineCuts = [.. Guard.NotNull(cuts)] });
+        Of(new MotifNode { LineCuts = Each(cuts) });
 
     /// <inheritdoc cref="OfLayoutLines(IEnumerable{Chain})"/>
     public static Pattern OfLayoutLines(params Chain[] lines) =>
@@ -27,7 +28,7 @@ public abstract partial class Pattern
 
     /// <summary>Returns a pattern of layout lines.</summary>
     public static Pattern OfLayoutLines(IEnumerable<Chain> lines) =>
-        Of(new MotifNode { LayoutLines = [.. Guard.NotNull(lines)] });
+        Of(new MotifNode { LayoutLines = Each(lines) });
 
     /// <inheritdoc cref="OfStock(IEnumerable{Contour})"/>
     public static Pattern OfStock(params Contour[] outlines) =>
@@ -35,14 +36,14 @@ public abstract partial class Pattern
 
     /// <summary>Returns a pattern that is the outline of a piece of wood; holes run clockwise.</summary>
     public static Pattern OfStock(IEnumerable<Contour> outlines) =>
-        Of(new MotifNode { Stock = [.. Guard.NotNull(outlines)] });
+        Of(new MotifNode { Stock = Each(outlines) });
 
     /// <inheritdoc cref="OfLabels(IEnumerable{Label})"/>
     public static Pattern OfLabels(params Label[] labels) => OfLabels((IEnumerable<Label>)labels);
 
     /// <summary>Returns a pattern of labels.</summary>
     public static Pattern OfLabels(IEnumerable<Label> labels) =>
-        Of(new MotifNode { Labels = [.. Guard.NotNull(labels)] });
+        Of(new MotifNode { Labels = Each(labels) });
 
     /// <inheritdoc cref="Combine(IEnumerable{Pattern})"/>
     public static Pattern Combine(params Pattern[] patterns) =>
@@ -121,6 +122,14 @@ public abstract partial class Pattern
     }
 
     private static DrawnPattern Of(MotifNode root) => new(root, null, _ => []);
+
+    /// <summary>Copies the pieces; none may be missing.</summary>
+    private static T[] Each<T>(
+        IEnumerable<T> pieces,
+        [CallerArgumentExpression(nameof(pieces))] string name = ""
+    )
+        where T : class =>
+        [.. Guard.NotNull(pieces, name).Select(piece => Guard.NotNull(piece, name))];
 
     private static Contour ChipOutline(Contour outline)
     {

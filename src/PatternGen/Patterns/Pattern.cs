@@ -55,22 +55,22 @@ public abstract partial class Pattern
 
     /// <summary>Returns what the pattern is and its number of chips, for messages.</summary>
     public override string ToString() =>
-        $"{Title(Wording.English)}, {Wording.English.ChipCount(ChipCount)}";
+        $"{TitleWithSize(Wording.English)}, {Wording.English.ChipCount(ChipCount)}";
 
     /// <summary>What the pattern is and how it was fitted, a line each; nothing if nobody has said.</summary>
     internal abstract IEnumerable<string> Facts(Wording words);
 
     /// <summary>What the pattern is, in one line.</summary>
-    internal string Title(Wording words)
+    internal string Title(Wording words) => Facts(words).FirstOrDefault() ?? words.Untitled;
+
+    /// <summary>What the pattern is and how large: a bare name says nothing of the size.</summary>
+    internal string TitleWithSize(Wording words)
     {
-        var first = Facts(words).FirstOrDefault();
-        if (first is not null && first != Name)
-            return first;
-        // A bare name says nothing of the size.
-        var name = first ?? words.Untitled;
-        return Bounds(LayerSet.Stock) is { } wood
-            ? $"{name}, {words.Size(wood.Width, wood.Height)}"
-            : name;
+        var title = Title(words);
+        if ((title != Name && title != words.Untitled) || Bounds(LayerSet.Stock) is not { } wood)
+            return title;
+        var size = words.Size(wood.Width, wood.Height);
+        return title.Contains(size, StringComparison.Ordinal) ? title : $"{title}, {size}";
     }
 
     /// <summary>Extents of some layers only; null if nothing is drawn there.</summary>

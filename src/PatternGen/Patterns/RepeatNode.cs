@@ -49,6 +49,8 @@ internal sealed class RepeatNode : PatternNode
 
     internal override IEnumerable<(MotifNode Motif, IPatternSink Sink)> Leaves(IPatternSink sink)
     {
+        if (_child.PieceCount == 0)
+            yield break;
         var repeat = new Sink(sink, _stations, _child.RowSizes);
         for (var i = 0; i < _count; i++)
         {

@@ -73,6 +73,10 @@ public class Wording
         return $"each repeat {size} mm {(deviation > 0 ? "longer" : "shorter")} than asked";
     }
 
+    /// <summary>How many chips a band goes without where it turns round: <c>1 chip left out at the middle</c>.</summary>
+    public virtual string LeftOutAtMiddle(int chips) =>
+        $"{ChipCount(chips)} left out at the middle";
+
     /// <summary>How the ends of a band match.</summary>
     public virtual string Ends(EndMatch ends) =>
         ends switch

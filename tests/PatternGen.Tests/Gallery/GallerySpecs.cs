@@ -117,6 +117,37 @@ public class GallerySpecs
     }
 
     [Fact]
+    public void A_read_only_picture_stays_as_it_was()
+    {
+        using var gallery = new GalleryProgram();
+        var picture = Path.Combine(gallery.Folder, "rail", "rail.png");
+        Directory.CreateDirectory(Path.GetDirectoryName(picture)!);
+        File.WriteAllText(picture, "mine");
+        File.SetAttributes(picture, FileAttributes.ReadOnly);
+
+        var (exitCode, _, error) = gallery.Run("rail", "--length", "80", "--width", "36");
+
+        File.SetAttributes(picture, FileAttributes.Normal);
+        exitCode.ShouldBe(1);
+        error.ShouldContain("read-only");
+        File.ReadAllText(picture).ShouldBe("mine");
+    }
+
+    [Fact]
+    public void A_very_long_rail_gets_a_picture_of_one_end()
+    {
+        using var gallery = new GalleryProgram();
+
+        gallery.Run("rail", "--length", "20000", "--width", "36").ExitCode.ShouldBe(0);
+
+        using var picture = SkiaSharp.SKBitmap.Decode(
+            Path.Combine(gallery.Folder, "rail", "rail.png")
+        );
+        picture.Height.ShouldBeGreaterThan(300);
+        picture.Width.ShouldBeLessThanOrEqualTo(6000);
+    }
+
+    [Fact]
     public void Help_shows_examples()
     {
         using var gallery = new GalleryProgram();

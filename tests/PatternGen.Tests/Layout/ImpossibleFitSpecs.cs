@@ -102,6 +102,72 @@ public partial class ImpossibleFitSpecs
         refused.ShouldBeGreaterThan(100);
     }
 
+    [Theory]
+    [InlineData(8.0, 200.0, 300.0)] // limits far above the nominal pitch
+    [InlineData(20.0, 5.0, 5.001)] // and far below it
+    public void Remedies_work_where_the_limits_exclude_the_nominal_pitch(
+        double nominal,
+        double min,
+        double max
+    )
+    {
+        RailBorder Fit(double length) =>
+            Rail.Of(length, 36).Border(Band).Fitted(f => f.Pitch(nominal).PitchBetween(min, max));
+
+        var error = Should.Throw<PatternException>(() => Fit(103.7).Fit);
+
+        foreach (var remedy in error.Remedies.Where(remedy => remedy.Contains("length")))
+            Fit(double.Parse(Figure().Match(remedy).Value, CultureInfo.InvariantCulture))
+                .Fit.Repeats.ShouldBePositive();
+    }
+
+    [Theory]
+    [InlineData(742.5)]
+    [InlineData(3)]
+    public void The_shortest_pitch_that_is_offered_works(double length)
+    {
+        RailBorder Fit(double pitch) =>
+            Rail.Of(length, 36).Border(Band).Fitted(f => f.Pitch(pitch));
+
+        var remedy = Should.Throw<PatternException>(() => Fit(1e-8).Fit).Remedies[0];
+
+        Fit(double.Parse(Figure().Match(remedy).Value, CultureInfo.InvariantCulture))
+            .Fit.Repeats.ShouldBePositive();
+    }
+
+    [Theory]
+    [InlineData(0.5)]
+    [InlineData(20.0)]
+    public void A_step_that_is_offered_works(double step)
+    {
+        RailBorder Fit(double grid) =>
+            Rail.Of(200, 36).Border(Band).Fitted(f => f.PitchBetween(8.1, 8.4).PitchOnGrid(grid));
+
+        var remedy = Should
+            .Throw<PatternException>(() => Fit(step).Fit)
+            .Remedies.Single(remedy => remedy.Contains("step"));
+
+        Fit(double.Parse(Figure().Match(remedy).Value, CultureInfo.InvariantCulture))
+            .Fit.Repeats.ShouldBePositive();
+    }
+
+    [Fact]
+    public void Bands_that_fill_a_rail_exactly_are_not_refused_for_rounding()
+    {
+        // 0.1 + 0.2 is a little more than 0.3 in binary.
+        Rail.Of(100, 0.3).Border(TriangleBand.Ruled(0.1, 0.2)).ChipCount.ShouldBePositive();
+    }
+
+    [Fact]
+    public void Chips_left_out_where_a_band_turns_are_said()
+    {
+        var border = Rail.Of(80, 20).Border(Leaning.Staggered()).Fitted(f => f.TurnedAtMiddle());
+
+        border.Fit.LeftOutAtMiddle.ShouldBe(1);
+        border.Fit.ToString().ShouldEndWith("ends alike, 1 chip left out at the middle");
+        border.ChipCount.ShouldBe(10 + 8);
+    }
+
     [Fact]
     public void Mirrored_ends_need_an_upright_mirror_and_the_message_offers_what_works()
     {
@@ -164,6 +230,24 @@ public partial class ImpossibleFitSpecs
         Should.Throw<PatternException>(() =>
             border.Fitted(f => f.TurnedAtMiddle().StaggeredRows(StaggeredEnds.Shifted)).Fit
         );
+        Should.Throw<PatternException>(() =>
+            border.Fitted(f => f.StaggeredRows(StaggeredEnds.Shifted).RepeatOnCentre()).Fit
+        );
+        var oneRow = Band.WithRows(TriangleRow.Between(1, 2).Leaning(0.5).Staggered());
+        Should
+            .Throw<PatternException>(() =>
+                Rail.Of(16, 20).Border(oneRow).Fitted(f => f.TurnedAtMiddle()).Fit
+            )
+            .Message.ShouldContain("no chip");
+        var tall = Pattern.OfChips(new Circle(Point.Origin, 30).ToContour());
+        Should
+            .Throw<PatternException>(() =>
+                Rail.Of(200, 40).Border(Band).Fitted(f => f.CentreMotif(tall, 70)).ChipCount
+            )
+            .Message.ShouldContain("20 mm");
+        Should
+            .Throw<PatternException>(() => Rail.Of(80, 20).Border(Band.WithLineCuts(9)).LineCuts)
+            .Message.ShouldContain("2 mm away");
         Should
             .Throw<PatternException>(() => border.EndMargins(40).Fit)
             .Message.ShouldContain("nothing of the 80 mm");

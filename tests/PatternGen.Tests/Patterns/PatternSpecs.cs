@@ -145,4 +145,31 @@ public class PatternSpecs
         pattern.Chips.Single().Outline.Vertices.ShouldBe(before);
         pattern.Name.ShouldBeNull();
     }
+
+    [Fact]
+    public void Combined_patterns_keep_what_was_said_of_each()
+    {
+        var rail = Rail.Of(742.5, 60).Named("Bench rail");
+        var band = TriangleBand.Ruled(2, 4, 4, 2);
+        var both = rail.Border(band, 4).EndMargins(6).With(rail.Border(band, 40).EndMargins(10));
+
+        both.Caption()
+            .ShouldBe([
+                "Bench rail, 742.5 × 60 mm",
+                "91 repeats, pitch 8.0275 mm (8 asked), 6 mm margins, ends alike; each repeat 0.0275 mm longer than asked",
+                "90 repeats, pitch 8.0278 mm (8 asked), 10 mm margins, ends alike; each repeat 0.0278 mm longer than asked",
+                "362 chips",
+            ]);
+        both.Moved(5, 5).Caption().ShouldBe(both.Caption());
+    }
+
+    [Fact]
+    public void Missing_pieces_are_refused()
+    {
+        Should.Throw<ArgumentNullException>(() => Pattern.OfLayoutLines([null!]));
+        Should.Throw<ArgumentNullException>(() => Pattern.OfLabels([null!]));
+        Should.Throw<ArgumentNullException>(() => Pattern.OfStock([null!]));
+        Should.Throw<ArgumentNullException>(() => Pattern.OfLineCuts([null!]));
+        Should.Throw<ArgumentNullException>(() => Pattern.Combine([null!]));
+    }
 }
