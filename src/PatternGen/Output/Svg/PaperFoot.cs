@@ -3,7 +3,7 @@ using PatternGen.Geometry;
 namespace PatternGen;
 
 /// <summary>
-/// What a printed sheet says: below the piece the caption and the check bar, beside a tall piece a second bar.
+/// What a printed sheet says: below the piece the caption and a check bar, beside it a second bar, upright.
 /// </summary>
 internal sealed class PaperFoot
 {
@@ -41,8 +41,10 @@ internal sealed class PaperFoot
         AddBar(CheckBar.Level(_pen));
         _pen = new(_pen.X, Box.Min.Y - 0.7 * TextHeight);
         AddText(_barText, wording.CheckBar(CheckBar.Length), TextHeight);
-        if (piece.Height >= CheckBar.Length)
-            AddUprightBar(new(piece.Max.X + Gap, piece.Min.Y));
+        // Printers stretch paper one way more than the other, so both ways are measured. Beside a low piece the upright
+        // bar hangs down beside the caption.
+        var foot = Math.Min(piece.Min.Y, piece.Max.Y - CheckBar.Length);
+        AddUprightBar(new(piece.Min.X + _width + Gap, foot));
     }
 
     /// <summary>The room taken up, the piece included.</summary>
