@@ -13,6 +13,8 @@ public sealed partial class Region
         Guard.Within(distance, -Guard.MaxSize, Guard.MaxSize);
         if (IsEmpty)
             return this;
+        // First of all, so that it does not hang on the distance whether the outline is refused.
+        ThrowIfCrossing();
         var extents = Extents;
         // No circle of this radius fits into the extents.
         if (-2 * distance >= Math.Min(extents.Width, extents.Height))
@@ -20,7 +22,6 @@ public sealed partial class Region
         var tolerance = Tolerance.For(extents.Grown(Math.Max(0, distance)));
         if (Math.Abs(distance) <= tolerance.Merge)
             return this;
-        ThrowIfCrossing();
         return new(RegionOffset.Rings(_contours, distance, join, tolerance));
     }
 

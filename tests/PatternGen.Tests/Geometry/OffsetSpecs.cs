@@ -171,14 +171,20 @@ public class OffsetSpecs
     public void Absurd_distances_are_refused(double distance) =>
         Should.Throw<ArgumentOutOfRangeException>(() => Shapes.LShape.Offset(distance));
 
-    [Fact]
-    public void A_contour_that_crosses_itself_is_refused_and_says_where()
+    [Theory]
+    [InlineData(-3)] // more than half its width
+    [InlineData(-0.1)]
+    [InlineData(0)]
+    [InlineData(1e-12)] // less than the merge distance
+    [InlineData(2)]
+    public void A_contour_that_crosses_itself_is_refused_and_says_where(double distance)
     {
-        var bow = Contour.Polygon(new(0, 0), new(4, 4), new(4, 0), new(0, 3));
+        var bow = Contour.Polygon(new(0, 0), new(4, 4), new(4, 0), new(0, 5));
 
-        var error = Should.Throw<PatternException>(() => bow.Offset(-0.1));
+        var error = Should.Throw<PatternException>(() => bow.Offset(distance));
 
-        bow.DistanceTo(error.Place!.Value).ShouldBeLessThan(1e-9);
+        // Where y = x meets y = 5 - 5x/4.
+        error.Place!.Value.DistanceTo(new(20 / 9.0, 20 / 9.0)).ShouldBeLessThan(1e-9);
         error.Remedies.ShouldNotBeEmpty();
         Should.Throw<PatternException>(() =>
             new Region(Shapes.Circle(2), Shapes.Circle(2, 1)).Offset(1)
