@@ -5,7 +5,7 @@ public sealed partial class Region
     /// <summary>Returns the area within a distance of this region, or what is left of it farther in.</summary>
     /// <param name="distance">In mm: positive grows the region and narrows its holes, negative shrinks it and widens them.</param>
     /// <param name="join">How corners that open are rounded; <see cref="OffsetJoin.Round"/> by default.</param>
-    /// <returns>A region that may have more parts or fewer, or be empty. Arcs stay arcs.</returns>
+    /// <returns>A region that may have more parts or fewer, or be empty. Arcs stay arcs; what is narrower than the merge distance is left out.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The distance is not finite, or more than 1 km.</exception>
     /// <exception cref="PatternException">The outline crosses itself, so that its inside is not clear.</exception>
     public Region Offset(double distance, OffsetJoin join = default)

@@ -160,6 +160,20 @@ public class OffsetSpecs
         inset.Count.ShouldBe(2);
     }
 
+    [Theory]
+    [InlineData(0.0004999)] // leaves a strip 2e-7 wide, twice the merge distance of 100 mm
+    [InlineData(0.000499)]
+    [InlineData(0.0004)]
+    public void A_strip_wider_than_the_merge_distance_is_left(double inset)
+    {
+        var strip = Contour.Rectangle(new(0, 0), new(100, 1e-3)).Inset(inset);
+
+        var area = (100 - 2 * inset) * (1e-3 - 2 * inset);
+        // Corners are known to the merge distance.
+        strip.Area.ShouldBe(area, 100 * 1e-7);
+        strip.Area.ShouldBeGreaterThan(0);
+    }
+
     [Fact]
     public void Offsetting_by_nothing_changes_nothing() =>
         Shapes.LShape.Offset(0).Largest().Vertices.ShouldBe(Shapes.LShape.Vertices);

@@ -164,7 +164,7 @@ public class PatternSpecs
     [Fact]
     public void A_chip_of_two_arcs_that_cross_is_refused()
     {
-        // An S of two half circles, closed by a shallow S that crosses it in the middle.
+        // From (20, 0) a shallow arc leads back over the half circle that rises between x = 10 and 20.
         var crossing = new Contour(
             new(0, 0, 1),
             new(10, 0, -1),
