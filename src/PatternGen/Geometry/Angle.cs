@@ -9,6 +9,8 @@ public readonly record struct Angle : IComparable<Angle>
     /// <summary>Quarter turns beyond this are not told apart from their neighbours well enough to be exact.</summary>
     private const double MostQuarters = 1e9;
 
+    private const string OnlyFinite = "must be a finite number, and leave the angle finite";
+
     private Angle(double radians) => Radians = radians;
 
     /// <summary>No turn.</summary>
@@ -34,7 +36,8 @@ public readonly record struct Angle : IComparable<Angle>
 
     /// <summary>Returns the given share of a whole turn: <c>OfTurn(1.0 / 6)</c> is 60 degrees.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The share is not finite.</exception>
-    public static Angle OfTurn(double share) => new(Math.Tau * Guard.Finite(share));
+    public static Angle OfTurn(double share) =>
+        Finite(Math.Tau * share, share, nameof(share), OnlyFinite);
 
     /// <summary>Cosine; exactly 0, 1 or -1 at whole quarter turns, so that quarter turns stay exact.</summary>
     public double Cos() =>
@@ -57,19 +60,32 @@ public readonly record struct Angle : IComparable<Angle>
     public int CompareTo(Angle other) => Radians.CompareTo(other.Radians);
 
     /// <summary>Adds two angles.</summary>
-    public static Angle operator +(Angle a, Angle b) => new(a.Radians + b.Radians);
+    /// <exception cref="ArgumentOutOfRangeException">The sum is not finite.</exception>
+    public static Angle operator +(Angle a, Angle b) =>
+        Finite(a.Radians + b.Radians, b.Radians, nameof(b), OnlyFinite);
 
     /// <summary>Subtracts one angle from another.</summary>
-    public static Angle operator -(Angle a, Angle b) => new(a.Radians - b.Radians);
+    /// <exception cref="ArgumentOutOfRangeException">The difference is not finite.</exception>
+    public static Angle operator -(Angle a, Angle b) =>
+        Finite(a.Radians - b.Radians, b.Radians, nameof(b), OnlyFinite);
 
     /// <summary>The same angle clockwise.</summary>
     public static Angle operator -(Angle a) => new(-a.Radians);
 
     /// <summary>Multiplies an angle.</summary>
-    public static Angle operator *(Angle a, double factor) => new(a.Radians * factor);
+    /// <exception cref="ArgumentOutOfRangeException">The factor or the product is not finite.</exception>
+    public static Angle operator *(Angle a, double factor) =>
+        Finite(a.Radians * factor, factor, nameof(factor), OnlyFinite);
 
     /// <summary>Divides an angle.</summary>
-    public static Angle operator /(Angle a, double divisor) => new(a.Radians / divisor);
+    /// <exception cref="ArgumentOutOfRangeException">The divisor is 0 or not finite, or the quotient is not finite.</exception>
+    public static Angle operator /(Angle a, double divisor) =>
+        Finite(
+            double.IsInfinity(divisor) ? double.NaN : a.Radians / divisor,
+            divisor,
+            nameof(divisor),
+            "must be a finite number other than 0, and leave the angle finite"
+        );
 
     /// <summary>Whether one angle is smaller than another.</summary>
     public static bool operator <(Angle a, Angle b) => a.Radians < b.Radians;
@@ -86,6 +102,13 @@ public readonly record struct Angle : IComparable<Angle>
     /// <summary>Returns the size in degrees, for messages: <c>22.5°</c>.</summary>
     public override string ToString() =>
         string.Create(CultureInfo.InvariantCulture, $"{Degrees:0.######}°");
+
+    private static Angle Finite(double radians, double operand, string name, string rule)
+    {
+        if (!double.IsFinite(radians))
+            Guard.Throw(name, name, operand, rule);
+        return new(radians);
+    }
 
     private double? QuarterTurns()
     {

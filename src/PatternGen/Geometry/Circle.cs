@@ -10,7 +10,7 @@ public readonly record struct Circle
     /// <exception cref="ArgumentOutOfRangeException">The radius is not positive, or a number is not finite.</exception>
     public Circle(Point centre, double radius)
     {
-        Centre = new Vertex(centre).Point;
+        Centre = Guard.Place(centre);
         Radius = Guard.Positive(radius);
     }
 
@@ -35,5 +35,8 @@ public readonly record struct Circle
 
     /// <summary>Returns the circle moved, turned, mirrored or scaled.</summary>
     public Circle Transformed(Transform transform) =>
-        new(transform.Apply(Centre), Radius * transform.Scale);
+        new(
+            Guard.Moved(transform.Apply(Centre), Centre, nameof(transform)),
+            Radius * transform.Scale
+        );
 }

@@ -33,6 +33,10 @@ internal sealed class ExtentsGrid
         _entries = Fill();
     }
 
+    /// <summary>The grid that tells which segments may meet within a tolerance.</summary>
+    internal static ExtentsGrid Of(Segment[] segments, Tolerance tolerance) =>
+        new(Array.ConvertAll(segments, segment => segment.Extents.Grown(tolerance.Merge)));
+
     /// <summary>Calls <paramref name="visit"/> once with each pair of touching rectangles, the smaller number first.</summary>
     internal void VisitPairs(Action<int, int> visit)
     {

@@ -14,7 +14,7 @@ public sealed class Grid
     {
         StepX = Guard.Within(stepX, FinestStep, Guard.MaxSize);
         StepY = Guard.Within(stepY, FinestStep, Guard.MaxSize);
-        Origin = new Vertex(origin).Point;
+        Origin = Guard.Place(origin);
         Turn = turn;
         (_cos, _sin) = (turn.Cos(), turn.Sin());
     }
@@ -54,10 +54,10 @@ public sealed class Grid
 
     /// <summary>Returns the nearest point of the grid; half-way, the one farther from the origin.</summary>
     /// <returns>On a square grid of 2 mm, (2.9, -1.2) gives (2, -2).</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A coordinate is not finite.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A coordinate lies beyond 2 km or is not finite.</exception>
     public Point Snap(Point point)
     {
-        var offset = new Vertex(point).Point - Origin;
+        var offset = Guard.Place(point) - Origin;
         // The place is computed from the whole numbers alone, so that snapping again gives the same digits.
         var x = Whole((offset.X * _cos + offset.Y * _sin) / StepX) * StepX;
         var y = Whole((offset.Y * _cos - offset.X * _sin) / StepY) * StepY;

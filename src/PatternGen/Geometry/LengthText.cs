@@ -45,11 +45,12 @@ internal sealed partial class LengthText(string text)
     private bool TryInchesAfterFeet(out double inches)
     {
         inches = 0;
-        if (_at < text.Length && text[_at] == '-')
+        var hasHyphen = _at < text.Length && text[_at] == '-';
+        if (hasHyphen)
             _at++;
         SkipSpace();
         if (_at == text.Length)
-            return true;
+            return !hasHyphen || Fails("inches are missing after the hyphen", _at);
         var start = _at;
         if (!TryAmount(out inches) || !TryUnit(out var unit))
             return false;

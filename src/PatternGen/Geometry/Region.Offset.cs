@@ -5,7 +5,7 @@ public sealed partial class Region
     /// <summary>Returns the area within a distance of this region, or what is left of it farther in.</summary>
     /// <param name="distance">In mm: positive grows the region and narrows its holes, negative shrinks it and widens them.</param>
     /// <param name="join">How corners that open are rounded; <see cref="OffsetJoin.Round"/> by default.</param>
-    /// <returns>A region that may have more parts or fewer, or be empty. Arcs stay arcs.</returns>
+    /// <returns>A region that may have more parts or fewer, or be empty. Arcs stay arcs; what is narrower than the merge distance is left out.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The distance is not finite, or more than 1 km.</exception>
     /// <exception cref="PatternException">The outline crosses itself, so that its inside is not clear.</exception>
     public Region Offset(double distance, OffsetJoin join = default)
@@ -13,6 +13,8 @@ public sealed partial class Region
         Guard.Within(distance, -Guard.MaxSize, Guard.MaxSize);
         if (IsEmpty)
             return this;
+        // First of all, so that it does not hang on the distance whether the outline is refused.
+        ThrowIfCrossing();
         var extents = Extents;
         // No circle of this radius fits into the extents.
         if (-2 * distance >= Math.Min(extents.Width, extents.Height))
@@ -20,7 +22,6 @@ public sealed partial class Region
         var tolerance = Tolerance.For(extents.Grown(Math.Max(0, distance)));
         if (Math.Abs(distance) <= tolerance.Merge)
             return this;
-        ThrowIfCrossing();
         return new(RegionOffset.Rings(_contours, distance, join, tolerance));
     }
 

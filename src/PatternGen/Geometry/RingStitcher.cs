@@ -91,7 +91,8 @@ internal sealed class RingStitcher
         if (joined.Count < 2)
             return;
         var contour = Contour.Of(joined);
-        if (contour.Area > _tolerance.Merge * contour.Length)
+        // The area of a thin ring is its width times half the way round it.
+        if (contour.Area > _tolerance.Merge * contour.Length / 2)
             rings.Add(contour);
     }
 }

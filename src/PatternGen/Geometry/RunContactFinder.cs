@@ -21,7 +21,7 @@ internal sealed class RunContactFinder
 
     internal IReadOnlyList<RunContact> Between()
     {
-        var grid = new ExtentsGrid(Boxes(_secondSegments));
+        var grid = ExtentsGrid.Of(_secondSegments, _tolerance);
         for (var i = 0; i < _firstSegments.Length; i++)
         {
             var index = i;
@@ -32,16 +32,8 @@ internal sealed class RunContactFinder
 
     internal IReadOnlyList<RunContact> Within()
     {
-        new ExtentsGrid(Boxes(_firstSegments)).VisitPairs(Add);
+        ExtentsGrid.Of(_firstSegments, _tolerance).VisitPairs(Add);
         return Distinct();
-    }
-
-    private Extents[] Boxes(Segment[] segments)
-    {
-        var boxes = new Extents[segments.Length];
-        for (var i = 0; i < boxes.Length; i++)
-            boxes[i] = segments[i].Extents.Grown(_tolerance.Merge);
-        return boxes;
     }
 
     private void Add(int first, int second)
@@ -49,14 +41,10 @@ internal sealed class RunContactFinder
         var segment = _firstSegments[first];
         var other = _secondSegments[second];
         var meeting = segment.Intersect(other, _tolerance);
-        if (meeting.PointCount > 0)
-            AddPoint(first, second, meeting.First);
-        if (meeting.PointCount > 1)
-            AddPoint(first, second, meeting.Second);
-        if (meeting.StretchCount > 0)
-            AddStretch(first, second, meeting.FirstStretch);
-        if (meeting.StretchCount > 1)
-            AddStretch(first, second, meeting.SecondStretch);
+        for (var i = 0; i < meeting.PointCount; i++)
+            AddPoint(first, second, meeting.PointAt(i));
+        for (var i = 0; i < meeting.StretchCount; i++)
+            AddStretch(first, second, meeting.StretchAt(i));
     }
 
     private void AddPoint(int first, int second, Point point) =>

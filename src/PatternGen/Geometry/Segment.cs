@@ -4,8 +4,8 @@ namespace PatternGen.Geometry;
 
 /// <summary>A straight line or a circular arc from one point to another: the one curve of the kernel.</summary>
 /// <remarks>
-/// An arc is given by its bulge, tan(sweep / 4): positive is counter-clockwise, 1 is a half circle. Any finite bulge is
-/// accepted here; contours and chains store arcs of at most a half circle. All measures are exact in closed form, and
+/// An arc is given by its bulge, tan(sweep / 4): positive is counter-clockwise, 1 is a half circle. Any bulge up
+/// to 1e9 whose arc stays within 2 km is accepted here; contours and chains store arcs of at most a half circle. All measures are exact in closed form, and
 /// none goes through the arc's centre, so that arcs as flat as a line keep their digits.
 /// Immutable and safe to share between threads. Equality is exact. The default value is the empty line at the origin.
 /// </remarks>
@@ -15,12 +15,12 @@ public readonly partial record struct Segment
     /// <param name="start">Where it starts, in mm.</param>
     /// <param name="end">Where it ends, in mm.</param>
     /// <param name="bulge">tan(sweep / 4); 0, the default, is a straight line.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A coordinate lies beyond 2 km, or a number is not finite.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A coordinate or the arc lies beyond 2 km, or a number is not finite.</exception>
     public Segment(Point start, Point end, double bulge = 0)
     {
-        Start = new Vertex(start).Point;
-        End = new Vertex(end).Point;
-        Bulge = Guard.Finite(bulge);
+        Start = Guard.Place(start);
+        End = Guard.Place(end);
+        Bulge = Guard.Bulge(start, end, bulge, nameof(bulge));
     }
 
     /// <summary>Where the segment starts.</summary>
@@ -67,15 +67,17 @@ public readonly partial record struct Segment
     /// <param name="end">Where it ends.</param>
     /// <param name="sagitta">Height in mm; positive bulges to the right of the way from start to end.</param>
     /// <exception cref="ArgumentException">Start and end are the same point.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A coordinate or the arc lies beyond 2 km, or a number is not finite.</exception>
     public static Segment WithSagitta(Point start, Point end, double sagitta)
     {
-        var chord = start.DistanceTo(end);
+        var chord = Guard.Place(start).DistanceTo(Guard.Place(end));
         if (!(chord > 0))
             throw new ArgumentException(
                 $"An arc needs two different ends, but both are {start}.",
                 nameof(end)
             );
-        return new(start, end, 2 * Guard.Finite(sagitta) / chord);
+        var bulge = 2 * Guard.Within(sagitta, -Guard.MaxCoordinate, Guard.MaxCoordinate) / chord;
+        return new(start, end, Guard.Bulge(start, end, bulge, nameof(sagitta)));
     }
 
     /// <summary>Returns an arc of a circle.</summary>
@@ -86,25 +88,36 @@ public readonly partial record struct Segment
     /// <exception cref="ArgumentOutOfRangeException">The radius is not positive, or the sweep is 0 or a whole turn or more.</exception>
     public static Segment Arc(Point centre, double radius, Angle from, Angle sweep)
     {
+        Guard.Place(centre);
         Guard.Positive(radius);
-        if (sweep.Radians == 0 || Math.Abs(sweep.Radians) >= Math.Tau)
+        var bulge = Math.Tan(sweep.Radians / 4);
+        if (
+            sweep.Radians == 0
+            || Math.Abs(sweep.Radians) >= Math.Tau
+            || Math.Abs(bulge) > Guard.MaxBulge
+        )
             throw new ArgumentOutOfRangeException(
                 nameof(sweep),
                 $"An arc turns through more than 0 and less than 360 degrees, but the sweep is {sweep}; a whole circle is a Circle."
             );
-        return new(
-            centre.Polar(radius, from),
-            centre.Polar(radius, from + sweep),
-            Math.Tan(sweep.Radians / 4)
-        );
+        return new(centre.Polar(radius, from), centre.Polar(radius, from + sweep), bulge);
     }
 
     /// <summary>Returns the same curve walked the other way.</summary>
     public Segment Reversed() => new(End, Start, -Bulge);
 
     /// <summary>Returns the segment moved, turned, mirrored or scaled.</summary>
-    public Segment Transformed(Transform transform) =>
-        new(transform.Apply(Start), transform.Apply(End), transform.ApplyBulge(Bulge));
+    /// <exception cref="ArgumentOutOfRangeException">The transform takes it beyond 2 km.</exception>
+    public Segment Transformed(Transform transform)
+    {
+        var start = Guard.Moved(transform.Apply(Start), Start, nameof(transform));
+        var end = Guard.Moved(transform.Apply(End), End, nameof(transform));
+        return new(
+            start,
+            end,
+            Guard.Bulge(start, end, transform.ApplyBulge(Bulge), nameof(transform))
+        );
+    }
 
     /// <summary>Returns start, end and bulge, for messages.</summary>
     public override string ToString() =>

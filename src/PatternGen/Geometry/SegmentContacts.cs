@@ -31,7 +31,7 @@ internal struct SegmentContacts(Segment first, Segment second, Tolerance toleran
     internal void AddCrossing(Point point)
     {
         for (var i = 0; i < _count; i++)
-            if (StaysTogether(first.LengthAt(_points[i]), first.LengthAt(point)))
+            if (StayTogether(_points[i], point))
                 return;
         AddIfOn(second, point);
     }
@@ -124,16 +124,26 @@ internal struct SegmentContacts(Segment first, Segment second, Tolerance toleran
         return ordered;
     }
 
+    /// <summary>Whether a stretch in common runs between two contacts: as the first segment goes, and as the second does.</summary>
+    /// <remarks>
+    /// Two ends next to each other may lie farther apart along one segment than the merge distance and not along the other;
+    /// so both are asked, for the answer not to hang on which one comes first.
+    /// </remarks>
     private readonly bool IsShared(Point from, Point to, out Segment stretch)
     {
-        var start = first.LengthAt(from);
-        var end = first.LengthAt(to);
-        stretch = new(from, to, first.PartBulge((end - start) / first.Length));
-        return end - start > tolerance.Merge && StaysTogether(start, end);
+        var length = first.LengthAt(to) - first.LengthAt(from);
+        var lengthOnSecond = Math.Abs(second.LengthAt(to) - second.LengthAt(from));
+        stretch = new(from, to, first.PartBulge(length / first.Length));
+        return Math.Min(length, lengthOnSecond) > tolerance.Merge && StayTogether(from, to);
     }
 
-    private readonly bool StaysTogether(double from, double to) =>
-        second.DistanceTo(first.PointAt((from + to) / 2)) <= tolerance.Merge;
+    /// <summary>Whether, half-way between two contacts, each segment is still on the other.</summary>
+    private readonly bool StayTogether(Point from, Point to) =>
+        IsOnHalfWay(first, second, from, to) && IsOnHalfWay(second, first, from, to);
+
+    private readonly bool IsOnHalfWay(Segment one, Segment other, Point from, Point to) =>
+        other.DistanceTo(one.PointAt((one.LengthAt(from) + one.LengthAt(to)) / 2))
+        <= tolerance.Merge;
 
     [InlineArray(MostPoints)]
     private struct Points

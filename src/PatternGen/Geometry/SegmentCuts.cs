@@ -44,23 +44,18 @@ internal sealed class SegmentCuts
 
     private void CutAtMeetings()
     {
-        var boxes = new Extents[_segments.Length];
-        for (var i = 0; i < boxes.Length; i++)
-            boxes[i] = _segments[i].Extents.Grown(_tolerance.Merge);
-        new ExtentsGrid(boxes).VisitPairs(
-            (first, second) =>
-            {
-                var meeting = _segments[first].Intersect(_segments[second], _tolerance);
-                if (meeting.PointCount > 0)
-                    Cut(first, second, meeting.First);
-                if (meeting.PointCount > 1)
-                    Cut(first, second, meeting.Second);
-                if (meeting.StretchCount > 0)
-                    Cut(first, second, meeting.FirstStretch);
-                if (meeting.StretchCount > 1)
-                    Cut(first, second, meeting.SecondStretch);
-            }
-        );
+        ExtentsGrid
+            .Of(_segments, _tolerance)
+            .VisitPairs(
+                (first, second) =>
+                {
+                    var meeting = _segments[first].Intersect(_segments[second], _tolerance);
+                    for (var i = 0; i < meeting.PointCount; i++)
+                        Cut(first, second, meeting.PointAt(i));
+                    for (var i = 0; i < meeting.StretchCount; i++)
+                        Cut(first, second, meeting.StretchAt(i));
+                }
+            );
     }
 
     private void Cut(int first, int second, Segment stretch)

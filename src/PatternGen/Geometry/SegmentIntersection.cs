@@ -59,6 +59,12 @@ public readonly record struct SegmentIntersection
             _ => [FirstStretch, SecondStretch],
         };
 
+    /// <summary>One of the points, without the list that <see cref="Points"/> makes.</summary>
+    internal Point PointAt(int index) => index == 0 ? First : Second;
+
+    /// <summary>One of the stretches, without the list that <see cref="Stretches"/> makes.</summary>
+    internal Segment StretchAt(int index) => index == 0 ? FirstStretch : SecondStretch;
+
     internal int PointCount { get; }
     internal Point First { get; }
     internal Point Second { get; }

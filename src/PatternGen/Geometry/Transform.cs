@@ -46,47 +46,55 @@ public readonly record struct Transform
     public Angle Turn => new Vector(A, B).Direction;
 
     /// <summary>Returns a move by the given distances in mm.</summary>
-    public static Transform Move(double dx, double dy) => Move(new Vector(dx, dy));
+    /// <exception cref="ArgumentOutOfRangeException">A distance is not finite or more than 4 km.</exception>
+    public static Transform Move(double dx, double dy) =>
+        new(1, 0, false, new(Guard.Shift(dx), Guard.Shift(dy)));
 
     /// <summary>Returns a move.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">A component is not finite.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A component is not finite or more than 4 km.</exception>
     public static Transform Move(Vector move)
     {
-        Guard.Finite(move.X);
-        Guard.Finite(move.Y);
+        Guard.Shift(move.X, nameof(move), "The x component of move");
+        Guard.Shift(move.Y, nameof(move), "The y component of move");
         return new(1, 0, false, move);
     }
 
     /// <summary>Returns a counter-clockwise turn about a point (the origin by default).</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The point lies beyond 2 km.</exception>
     public static Transform Rotate(Angle turn, Point about = default) =>
-        About(about, turn.Cos(), turn.Sin(), mirrored: false);
+        About(Guard.Place(about), turn.Cos(), turn.Sin(), mirrored: false);
 
     /// <summary>Returns a counter-clockwise turn about a point (the origin by default), in degrees.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">The angle is not finite.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The angle is not finite, or the point lies beyond 2 km.</exception>
     public static Transform Rotate(double degrees, Point about = default) =>
         Rotate(Angle.FromDegrees(degrees), about);
 
     /// <summary>Returns a uniform scaling about a point (the origin by default).</summary>
-    /// <exception cref="ArgumentOutOfRangeException">The factor is not between 1e-6 and 1e6.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The factor is not between 1e-6 and 1e6, or the point lies beyond 2 km.</exception>
     public static Transform Resize(double factor, Point about = default) =>
-        About(about, Guard.Within(factor, 1e-6, 1e6), 0, mirrored: false);
+        About(Guard.Place(about), Guard.Within(factor, 1e-6, 1e6), 0, mirrored: false);
 
     /// <summary>Returns the mirroring in the line through a point with the given direction.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The point lies beyond 2 km.</exception>
     public static Transform Mirror(Point on, Angle direction)
     {
+        Guard.Place(on);
         var twice = direction * 2;
         return About(on, twice.Cos(), twice.Sin(), mirrored: true);
     }
 
     /// <summary>Returns the mirroring that swaps left and right in the upright line at <paramref name="x"/>.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The line lies beyond 2 km.</exception>
     public static Transform MirrorLeftRight(double x = 0) =>
-        new(-1, 0, true, new(2 * Guard.Finite(x), 0));
+        new(-1, 0, true, new(2 * Guard.Coordinate(x), 0));
 
     /// <summary>Returns the mirroring that swaps top and bottom in the level line at <paramref name="y"/>.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The line lies beyond 2 km.</exception>
     public static Transform MirrorTopBottom(double y = 0) =>
-        new(1, 0, true, new(0, 2 * Guard.Finite(y)));
+        new(1, 0, true, new(0, 2 * Guard.Coordinate(y)));
 
     /// <summary>Returns the transform that does this one first and then the other.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Both together scale or move by more than numbers hold.</exception>
     public Transform Then(Transform next)
     {
         if (!_isSet)
@@ -95,12 +103,20 @@ public readonly record struct Transform
             return this;
         // next.m · (m z + t) + next.t, conjugating m and t first when the next one mirrors.
         var sign = next.IsMirrored ? -1 : 1;
-        return new(
+        var both = new Transform(
             next.A * A - next.B * (sign * B),
             next.B * A + next.A * (sign * B),
             IsMirrored != next.IsMirrored,
             next.Apply(Translation) + next.Translation
         );
+        return both.IsUsable
+            ? both
+            : throw new ArgumentOutOfRangeException(
+                nameof(next),
+                FormattableString.Invariant(
+                    $"Together, the two transforms must scale by 1e-100 to 1e100 and move by at most 1e100 mm, but they scale by {both.Scale:R} and move by {both.Translation.Length:R} mm."
+                )
+            );
     }
 
     /// <summary>Returns the transform that undoes this one.</summary>
@@ -139,6 +155,12 @@ public readonly record struct Transform
 
     /// <inheritdoc/>
     public override int GetHashCode() => HashCode.Combine(A, B, IsMirrored, Translation);
+
+    /// <summary>Whether the numbers are far from those whose squares overflow or vanish, so that there is an inverse.</summary>
+    private bool IsUsable =>
+        A * A + B * B is >= 1e-200 and <= 1e200
+        && Math.Abs(Translation.X) <= 1e100
+        && Math.Abs(Translation.Y) <= 1e100;
 
     private static Transform About(Point fixedPoint, double a, double b, bool mirrored)
     {

@@ -10,19 +10,17 @@ public readonly record struct Vertex
     /// tan(sweep / 4) of the segment from here to the next corner: 0 (the default) is a straight line, 1 a half circle,
     /// positive turns counter-clockwise, so that the arc lies to the right of its chord. A quarter circle has 0.41421.
     /// </param>
-    /// <exception cref="ArgumentOutOfRangeException">A coordinate lies beyond 2 km, or a number is not finite.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A coordinate lies beyond 2 km, the bulge beyond 1e9, or a number is not finite.</exception>
     public Vertex(Point point, double bulge = 0)
     {
-        Guard.Coordinate(point.X, "point.X");
-        Guard.Coordinate(point.Y, "point.Y");
-        Point = point;
-        Bulge = Guard.Finite(bulge);
+        Point = Guard.Place(point);
+        Bulge = Guard.Within(bulge, -Guard.MaxBulge, Guard.MaxBulge);
     }
 
     /// <summary>Creates a corner from coordinates in mm.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">A coordinate lies beyond 2 km, or a number is not finite.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A coordinate lies beyond 2 km, the bulge beyond 1e9, or a number is not finite.</exception>
     public Vertex(double x, double y, double bulge = 0)
-        : this(new Point(x, y), bulge) { }
+        : this(new Point(Guard.Coordinate(x), Guard.Coordinate(y)), bulge) { }
 
     /// <summary>The place, in mm.</summary>
     public Point Point { get; }

@@ -26,6 +26,7 @@ internal readonly struct VertexRun
                 break;
             }
             var next = given[(i + 1) % given.Length].Point;
+            Guard.Bulge(given[i].Point, next, given[i].Bulge, nameof(vertices));
             var (first, second) = new Segment(given[i].Point, next, given[i].Bulge).Halves();
             stored.Add(new(first.Start, first.Bulge));
             if (second is { } half)
@@ -39,8 +40,20 @@ internal readonly struct VertexRun
         var moved = new Vertex[vertices.Length];
         for (var i = 0; i < moved.Length; i++)
             moved[i] = new(
-                transform.Apply(vertices[i].Point),
+                Guard.Moved(
+                    transform.Apply(vertices[i].Point),
+                    vertices[i].Point,
+                    nameof(transform)
+                ),
                 transform.ApplyBulge(vertices[i].Bulge)
+            );
+        // The corner after an open run's last one is no matter: that one has no bulge.
+        for (var i = 0; i < moved.Length; i++)
+            Guard.Bulge(
+                moved[i].Point,
+                moved[(i + 1) % moved.Length].Point,
+                moved[i].Bulge,
+                nameof(transform)
             );
         return new(moved);
     }

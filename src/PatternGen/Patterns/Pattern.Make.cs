@@ -11,6 +11,7 @@ public abstract partial class Pattern
 
     /// <summary>Returns a pattern of chips in one row. Clockwise outlines are turned round.</summary>
     /// <exception cref="ArgumentException">An outline encloses no area.</exception>
+    /// <exception cref="PatternException">An outline crosses itself.</exception>
     public static Pattern OfChips(IEnumerable<Contour> outlines) =>
         Of(new MotifNode { Chips = [.. Guard.NotNull(outlines).Select(ChipOutline)] });
 
@@ -133,11 +134,30 @@ public abstract partial class Pattern
 
     private static Contour ChipOutline(Contour outline)
     {
-        var area = Guard.NotNull(outline).SignedArea;
+        Guard.NotNull(outline);
+        // Before the area, which the loops of an outline that crosses itself may cancel. Of three straight sides, no two
+        // can cross.
+        if (outline.Count > 3 || outline.Segments.Any(side => !side.IsLine))
+            ThrowIfCrossing(outline);
+        var area = outline.SignedArea;
         if (area == 0)
             throw new ArgumentException(
                 $"The chip at {outline.Vertices[0].Point} encloses no area; a chip needs an outline to cut along."
             );
         return area > 0 ? outline : outline.Reversed();
+    }
+
+    private static void ThrowIfCrossing(Contour outline)
+    {
+        foreach (var contact in outline.SelfIntersections())
+            if (contact.Kind == ContactKind.Crossing)
+                throw new PatternException(
+                    "The outline of a chip crosses itself, so that it is not clear what to cut out.",
+                    contact.Point,
+                    [
+                        "its corners in the order in which a knife goes round the chip",
+                        "a chip for each of its loops",
+                    ]
+                );
     }
 }

@@ -139,6 +139,25 @@ public class IntersectionSpecs
             );
 
     [Fact]
+    public void Half_circles_whose_starts_lie_just_beyond_the_merge_distance_meet_alike_from_either_side()
+    {
+        // The starts are 8.106E-08 apart: as far along the small arc less than the merge distance, along the large one more.
+        var large = new Segment(
+            new(8.106E-08, 0),
+            new(-59.637743238460274, 46.434180781172216),
+            -1
+        );
+        var small = new Segment(new(0, 0), new(0, 1.5903947082765342), 1);
+
+        var meeting = large.Intersect(small);
+        var reverse = small.Intersect(large);
+
+        reverse.Kind.ShouldBe(meeting.Kind);
+        foreach (var point in meeting.Points.Concat(reverse.Points))
+            point.DistanceTo(Point.Origin).ShouldBeLessThan(1e-7);
+    }
+
+    [Fact]
     public void Crossings_agree_with_an_independent_library() =>
         Gen.Select(Draw.Segment, Draw.Segment)
             .Where((one, other) => IsFarFromTangent(one, other))

@@ -160,6 +160,20 @@ public class OffsetSpecs
         inset.Count.ShouldBe(2);
     }
 
+    [Theory]
+    [InlineData(0.0004999)] // leaves a strip 2e-7 wide, twice the merge distance of 100 mm
+    [InlineData(0.000499)]
+    [InlineData(0.0004)]
+    public void A_strip_wider_than_the_merge_distance_is_left(double inset)
+    {
+        var strip = Contour.Rectangle(new(0, 0), new(100, 1e-3)).Inset(inset);
+
+        var area = (100 - 2 * inset) * (1e-3 - 2 * inset);
+        // Corners are known to the merge distance.
+        strip.Area.ShouldBe(area, 100 * 1e-7);
+        strip.Area.ShouldBeGreaterThan(0);
+    }
+
     [Fact]
     public void Offsetting_by_nothing_changes_nothing() =>
         Shapes.LShape.Offset(0).Largest().Vertices.ShouldBe(Shapes.LShape.Vertices);
@@ -171,14 +185,20 @@ public class OffsetSpecs
     public void Absurd_distances_are_refused(double distance) =>
         Should.Throw<ArgumentOutOfRangeException>(() => Shapes.LShape.Offset(distance));
 
-    [Fact]
-    public void A_contour_that_crosses_itself_is_refused_and_says_where()
+    [Theory]
+    [InlineData(-3)] // more than half its width
+    [InlineData(-0.1)]
+    [InlineData(0)]
+    [InlineData(1e-12)] // less than the merge distance
+    [InlineData(2)]
+    public void A_contour_that_crosses_itself_is_refused_and_says_where(double distance)
     {
-        var bow = Contour.Polygon(new(0, 0), new(4, 4), new(4, 0), new(0, 3));
+        var bow = Contour.Polygon(new(0, 0), new(4, 4), new(4, 0), new(0, 5));
 
-        var error = Should.Throw<PatternException>(() => bow.Offset(-0.1));
+        var error = Should.Throw<PatternException>(() => bow.Offset(distance));
 
-        bow.DistanceTo(error.Place!.Value).ShouldBeLessThan(1e-9);
+        // Where y = x meets y = 5 - 5x/4.
+        error.Place!.Value.DistanceTo(new(20 / 9.0, 20 / 9.0)).ShouldBeLessThan(1e-9);
         error.Remedies.ShouldNotBeEmpty();
         Should.Throw<PatternException>(() =>
             new Region(Shapes.Circle(2), Shapes.Circle(2, 1)).Offset(1)

@@ -172,4 +172,49 @@ public class PatternSpecs
         Should.Throw<ArgumentNullException>(() => Pattern.OfLineCuts([null!]));
         Should.Throw<ArgumentNullException>(() => Pattern.Combine([null!]));
     }
+
+    [Theory]
+    [InlineData(3)]
+    [InlineData(4)] // the two loops are equal, and their areas cancel
+    public void A_chip_whose_outline_crosses_itself_is_refused_and_says_where(double height)
+    {
+        var bow = Contour.Polygon(new(0, 0), new(4, 4), new(4, 0), new(0, height));
+
+        var error = Should.Throw<PatternException>(() => Pattern.OfChips(Triangle, bow));
+
+        // Where y = x meets the line from (4, 0) to (0, height).
+        var x = 4 * height / (4 + height);
+        error.Place!.Value.DistanceTo(new(x, x)).ShouldBeLessThan(1e-9);
+        error.Remedies.ShouldNotBeEmpty();
+    }
+
+    [Fact]
+    public void A_chip_of_two_arcs_that_cross_is_refused()
+    {
+        // From (20, 0) a shallow arc leads back over the half circle that rises between x = 10 and 20.
+        var crossing = new Contour(
+            new(0, 0, 1),
+            new(10, 0, -1),
+            new(20, 0, 0.1),
+            new(10, 1),
+            new(0, -3)
+        );
+
+        Should.Throw<PatternException>(() => Pattern.OfChips(crossing));
+    }
+
+    [Fact]
+    public void A_chip_may_touch_itself_in_a_point()
+    {
+        var pinched = Contour.Polygon(
+            new(0, 0),
+            new(5, 5),
+            new(10, 0),
+            new(10, 10),
+            new(5, 5),
+            new(0, 10)
+        );
+
+        Pattern.OfChips(pinched).Chips.Single().Outline.Area.ShouldBe(50);
+    }
 }
