@@ -12,6 +12,8 @@ public class UndefinedValueTests
         IsRefused("sharedSides", () => SaveOptions.Default.WithSharedSides((SharedSides)9));
         IsRefused("version", () => SaveOptions.Default.WithDxfVersion((DxfVersion)9));
         IsRefused("repeats", () => SaveOptions.Default.WithRepeats((Repeats)9));
+        IsRefused("ends", () => Fitting.Default.StaggeredRows((StaggeredEnds)9));
+        IsRefused("pointing", () => TriangleBand.Ruled(2, 4, 2).Following((Pointing)9));
     }
 
     private static void Save(FileFormat format, For purpose) =>
