@@ -169,6 +169,22 @@ internal static class Guard
         return value;
     }
 
+    /// <summary>One of an enumeration's values: a number cast to it may be none.</summary>
+    internal static T Defined<T>(
+        T value,
+        [CallerArgumentExpression(nameof(value))] string name = ""
+    )
+        where T : struct, Enum
+    {
+        if (!Enum.IsDefined(value))
+            throw new ArgumentOutOfRangeException(
+                name,
+                value,
+                $"{name} must be one of {string.Join(", ", Enum.GetNames<T>())}, but is {value}."
+            );
+        return value;
+    }
+
     internal static T NotNull<T>(
         [NotNull] T? value,
         [CallerArgumentExpression(nameof(value))] string name = ""

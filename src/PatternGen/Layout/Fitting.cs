@@ -105,8 +105,10 @@ public sealed class Fitting
     public Fitting PitchOnGrid(double step) => new(this) { PitchStep = Guard.Positive(step) };
 
     /// <summary>Returns a fitting whose staggered rows end as given.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">It is none of the named values.</exception>
     [Pure]
-    public Fitting StaggeredRows(StaggeredEnds ends) => new(this) { StaggeredEnds = ends };
+    public Fitting StaggeredRows(StaggeredEnds ends) =>
+        new(this) { StaggeredEnds = Guard.Defined(ends) };
 
     /// <summary>Returns a fitting whose ends must be mirror images; a band without an upright mirror is refused.</summary>
     [Pure]

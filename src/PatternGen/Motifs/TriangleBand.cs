@@ -113,9 +113,13 @@ public sealed partial class TriangleBand
         WithEachRow((row, i) => i <= (_rows.Length - 1) / 2 ? row.Down() : row.Up());
 
     /// <summary>Returns the band with all rows pointing the same way.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">It is none of the named values.</exception>
     [Pure]
-    public TriangleBand Following(Pointing pointing = Pointing.Up) =>
-        WithEachRow((row, _) => pointing == Pointing.Up ? row.Up() : row.Down());
+    public TriangleBand Following(Pointing pointing = Pointing.Up)
+    {
+        Guard.Defined(pointing);
+        return WithEachRow((row, _) => pointing == Pointing.Up ? row.Up() : row.Down());
+    }
 
     /// <summary>Returns the band with every second row shifted by half a pitch.</summary>
     [Pure]

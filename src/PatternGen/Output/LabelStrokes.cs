@@ -25,5 +25,21 @@ internal static class LabelStrokes
     }
 
     private static Transform Placement(Label label) =>
-        Transform.Rotate(label.Turn).Then(Transform.Move(label.At - Point.Origin));
+        Transform
+            .Move(FromPlace(label))
+            .Then(Transform.Rotate(label.Turn))
+            .Then(Transform.Move(label.At - Point.Origin));
+
+    /// <summary>Where the text starts as seen from the label's place: elsewhere only if the label was mirrored.</summary>
+    private static Vector FromPlace(Label label)
+    {
+        if (!label.EndsAtPlace && !label.HangsFromPlace)
+            return default;
+        // Mirrored about 0, what reached from min to max reaches from -max to -min: moved by -(min + max).
+        var box = Lettering.Box(label.Text, label.Height);
+        return new(
+            label.EndsAtPlace ? -(box.Min.X + box.Max.X) : 0,
+            label.HangsFromPlace ? -(box.Min.Y + box.Max.Y) : 0
+        );
+    }
 }

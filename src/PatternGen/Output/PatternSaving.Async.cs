@@ -39,26 +39,8 @@ public static partial class PatternSaving
         CancellationToken cancellation = default
     )
     {
-        var format = FormatOf(path);
-        return Task.Run(
-            () =>
-            {
-                Check(pattern, format, purpose, options);
-                TargetFile.Write(
-                    path,
-                    stream =>
-                        Write(
-                            new(stream, cancellation: cancellation),
-                            pattern,
-                            format,
-                            purpose,
-                            options
-                        )
-                );
-                return new SaveResult(pattern);
-            },
-            cancellation
-        );
+        var job = new SaveJob(pattern, FormatOf(path), purpose, options, cancellation);
+        return Task.Run(() => job.ToFile(path), cancellation);
     }
 
     /// <summary>
@@ -83,20 +65,7 @@ public static partial class PatternSaving
     )
     {
         Check(stream);
-        return Task.Run(
-            () =>
-            {
-                Check(pattern, format, purpose, options);
-                Write(
-                    new(stream, asynchronous: true, cancellation),
-                    pattern,
-                    format,
-                    purpose,
-                    options
-                );
-                return new SaveResult(pattern);
-            },
-            cancellation
-        );
+        var job = new SaveJob(pattern, format, purpose, options, cancellation);
+        return Task.Run(() => job.ToStream(stream, asynchronous: true), cancellation);
     }
 }

@@ -36,10 +36,7 @@ public static partial class PatternSaving
         SaveOptions? options = null
     )
     {
-        var format = FormatOf(path);
-        Check(pattern, format, purpose, options);
-        TargetFile.Write(path, stream => Write(new(stream), pattern, format, purpose, options));
-        return new(pattern);
+        return new SaveJob(pattern, FormatOf(path), purpose, options).ToFile(path);
     }
 
     /// <summary>Writes the pattern to a stream, forwards only; the stream stays open.</summary>
@@ -58,54 +55,9 @@ public static partial class PatternSaving
         SaveOptions? options = null
     )
     {
-        Check(pattern, format, purpose, options);
         Check(stream);
-        Write(new(stream), pattern, format, purpose, options);
-        return new(pattern);
+        return new SaveJob(pattern, format, purpose, options).ToStream(stream, asynchronous: false);
     }
-
-    private static void Write(
-        OutputBuffer output,
-        Pattern pattern,
-        FileFormat format,
-        For purpose,
-        SaveOptions? options
-    )
-    {
-        using (output)
-        {
-            if (format == FileFormat.Dxf)
-                DxfWriter.Write(pattern, output, options ?? SaveOptions.Default);
-            else
-                SvgWriter.Write(pattern, output, purpose, options ?? SaveOptions.Default);
-            output.Flush();
-        }
-    }
-
-    /// <summary>Refuses what can't be written, before anything is.</summary>
-    private static void Check(Pattern pattern, FileFormat format, For purpose, SaveOptions? options)
-    {
-        Guard.NotNull(pattern);
-        if (format == FileFormat.Dxf && purpose != For.Machine)
-            throw new ArgumentException(
-                $"A DXF is for a machine, not for {purpose}; save as .svg to look at it or to print it.",
-                nameof(purpose)
-            );
-        if (pattern.Extents is null)
-            throw new PatternException(
-                "The pattern is empty: there is nothing to draw.",
-                remedies: ["add chips, line cuts, layout lines or an outline before saving"]
-            );
-        foreach (var text in Texts(pattern, options ?? SaveOptions.Default))
-            OutputText.Checked(text);
-    }
-
-    private static IEnumerable<string> Texts(Pattern pattern, SaveOptions options) =>
-        [
-            pattern.Name ?? "",
-            .. pattern.Caption(options.Wording),
-            .. pattern.Labels.Select(label => label.Text),
-        ];
 
     private static void Check(Stream stream)
     {

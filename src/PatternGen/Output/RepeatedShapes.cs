@@ -37,7 +37,7 @@ internal sealed class RepeatedShapes
     }
 
     /// <summary>Decimals of a shape's corners: more than the file has elsewhere, so that only the place of a copy is rounded.</summary>
-    internal static int Decimals(int decimals) => Math.Min(decimals + 3, 9);
+    internal static int Decimals(int decimals) => Math.Min(decimals + 3, SaveOptions.MaxDecimals);
 
     /// <summary>Returns the chip as a copy, or null if it is to be written out.</summary>
     internal ChipCopy? CopyOf(in PlacedChip chip)

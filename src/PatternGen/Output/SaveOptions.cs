@@ -6,6 +6,8 @@ namespace PatternGen;
 /// <summary>How a pattern is written. Immutable; each With… method returns a changed copy.</summary>
 public sealed class SaveOptions
 {
+    internal const int MaxDecimals = 9;
+
     private SaveOptions() { }
 
     private SaveOptions(SaveOptions other)
@@ -36,23 +38,28 @@ public sealed class SaveOptions
     public Wording Wording { get; private init; } = Wording.English;
 
     /// <summary>Returns a copy that draws shared sides as given.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">It is none of the named values.</exception>
     [Pure]
     public SaveOptions WithSharedSides(SharedSides sharedSides) =>
-        new(this) { SharedSides = sharedSides };
+        new(this) { SharedSides = Guard.Defined(sharedSides) };
 
     /// <summary>Returns a copy that writes repeated chips as given.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">It is none of the named values.</exception>
     [Pure]
-    public SaveOptions WithRepeats(Repeats repeats) => new(this) { Repeats = repeats };
+    public SaveOptions WithRepeats(Repeats repeats) =>
+        new(this) { Repeats = Guard.Defined(repeats) };
 
     /// <summary>Returns a copy with the given number of decimals.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Fewer than 3 or more than 9 decimals.</exception>
     [Pure]
     public SaveOptions WithDecimals(int decimals) =>
-        new(this) { Decimals = Guard.Within(decimals, 3, 9) };
+        new(this) { Decimals = Guard.Within(decimals, 3, MaxDecimals) };
 
     /// <summary>Returns a copy that writes the given dialect of DXF.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">It is none of the named values.</exception>
     [Pure]
-    public SaveOptions WithDxfVersion(DxfVersion version) => new(this) { DxfVersion = version };
+    public SaveOptions WithDxfVersion(DxfVersion version) =>
+        new(this) { DxfVersion = Guard.Defined(version) };
 
     /// <summary>Returns a copy that prints other words.</summary>
     [Pure]

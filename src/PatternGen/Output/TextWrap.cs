@@ -1,16 +1,18 @@
+using System.Globalization;
+
 namespace PatternGen;
 
 /// <summary>Breaks text into lines.</summary>
 internal static class TextWrap
 {
-    /// <summary>Returns the text in lines no wider than asked, broken at spaces; a longer word stays whole.</summary>
+    /// <summary>Returns the text in lines no wider than asked, broken at spaces, and within a word that is longer than a line.</summary>
     /// <param name="text">The text.</param>
     /// <param name="height">Height of the capitals in mm.</param>
     /// <param name="width">Width in mm.</param>
     internal static IEnumerable<string> Lines(string text, double height, double width)
     {
         var line = "";
-        foreach (var word in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        foreach (var word in Words(text, height, width))
         {
             var longer = line.Length > 0 ? $"{line} {word}" : word;
             if (line.Length > 0 && Lettering.Width(longer, height) > width)
@@ -22,5 +24,35 @@ internal static class TextWrap
         }
         if (line.Length > 0)
             yield return line;
+    }
+
+    private static IEnumerable<string> Words(string text, double height, double width) =>
+        text.Split(' ', StringSplitOptions.RemoveEmptyEntries)
+            .SelectMany(word => Parts(word, height, width));
+
+    /// <summary>Returns a word in parts no wider than a line, but of a character at least.</summary>
+    private static IEnumerable<string> Parts(string word, double height, double width)
+    {
+        while (word.Length > 0)
+        {
+            var length = LengthThatFits(word, height, width);
+            yield return word[..length];
+            word = word[length..];
+        }
+    }
+
+    /// <summary>Returns how much of the start of a word fits, whole characters as they are read, at least one.</summary>
+    private static int LengthThatFits(string word, double height, double width)
+    {
+        var length = 0;
+        do length += StringInfo.GetNextTextElementLength(word, length);
+        while (
+            length < word.Length
+            && Lettering.Width(
+                word[..(length + StringInfo.GetNextTextElementLength(word, length))],
+                height
+            ) <= width
+        );
+        return length;
     }
 }

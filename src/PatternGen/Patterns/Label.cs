@@ -23,10 +23,23 @@ public sealed class Label
         Turn = turn;
     }
 
+    private Label(Label drawn, Transform transform, Angle turn)
+    {
+        Text = drawn.Text;
+        At = transform.Apply(drawn.At);
+        Height = drawn.Height * transform.Scale;
+        Turn = turn;
+        EndsAtPlace = drawn.EndsAtPlace;
+        HangsFromPlace = drawn.HangsFromPlace;
+    }
+
     /// <summary>One line of text.</summary>
     public string Text { get; }
 
-    /// <summary>Where the text starts, on its base line.</summary>
+    /// <summary>
+    /// Where the text starts, on its base line. Once mirrored it is where this place went, at which the text then ends,
+    /// or from whose height it hangs: so that it covers the mirrored room and can still be read.
+    /// </summary>
     public Point At { get; }
 
     /// <summary>Height of a capital letter in mm.</summary>
@@ -35,10 +48,33 @@ public sealed class Label
     /// <summary>Direction of the base line.</summary>
     public Angle Turn { get; }
 
-    /// <summary>Returns the label where a transform takes it. A mirrored label stays readable: only its place and direction are mirrored.</summary>
+    /// <summary>Whether the text runs up to <see cref="At"/> instead of from it, mirrored about the upright line there.</summary>
+    internal bool EndsAtPlace { get; private init; }
+
+    /// <summary>Whether the text lies below <see cref="At"/> by what it else lies above it, mirrored about the level line there.</summary>
+    internal bool HangsFromPlace { get; private init; }
+
+    /// <summary>
+    /// Returns the label where a transform takes it. Its room is mirrored, its letters are not: what could be read
+    /// from below or from the right still can.
+    /// </summary>
     internal Label Transformed(Transform transform)
     {
-        var direction = transform.Apply(Vector.Towards(Turn));
-        return new(Text, transform.Apply(At), Height * transform.Scale, direction.Direction);
+        var before = Vector.Towards(Turn);
+        var along = transform.Apply(before).Unit();
+        if (!transform.IsMirrored)
+            return new(this, transform, along.Direction);
+        // Letters fit a mirrored room in two ways, one the other turned by 180 degrees.
+        return ReadsUpright(along) == ReadsUpright(before)
+            ? new(this, transform, along.Direction) { HangsFromPlace = !HangsFromPlace }
+            : new(this, transform, (-along).Direction) { EndsAtPlace = !EndsAtPlace };
+    }
+
+    /// <summary>Whether text in a direction is read from below, or, if it is upright, from the right.</summary>
+    private static bool ReadsUpright(Vector along)
+    {
+        // What arithmetic leaves of a level component of an upright direction is no direction.
+        const double noise = 1e-9;
+        return Math.Abs(along.X) > noise ? along.X > 0 : along.Y > 0;
     }
 }

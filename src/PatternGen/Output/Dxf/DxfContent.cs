@@ -30,7 +30,7 @@ internal sealed class DxfContent
             _lines[(int)Layer.Chips] = ChipSides.Chains(pattern, decimals);
         Stock = LineSides.Once(read.Stock, decimals);
         ClosedChipCount = options.SharedSides == SharedSides.Closed ? pattern.ChipCount : 0;
-        Extents = WithStrokes(pattern.Extents);
+        Extents = WithLines(pattern.Bounds(LayerSet.Chips | LayerSet.Stock));
     }
 
     /// <summary>Outlines of the wood, each once.</summary>
@@ -48,11 +48,11 @@ internal sealed class DxfContent
     /// <summary>The open and closed lines of a layer, each once.</summary>
     internal IReadOnlyList<Chain> LinesOn(Layer layer) => _lines[(int)layer] ?? [];
 
-    private Extents WithStrokes(Extents? drawn)
+    /// <summary>Only the lines that are drawn count, not those that are left out.</summary>
+    private Extents WithLines(Extents? drawn)
     {
-        foreach (var layer in (Layer[])[Layer.Note, Layer.Labels])
-        foreach (var stroke in LinesOn(layer))
-            drawn = PatternNode.Union(drawn, stroke.Extents);
+        foreach (var line in _lines.SelectMany(lines => lines ?? []))
+            drawn = PatternNode.Union(drawn, line.Extents);
         return drawn ?? default;
     }
 }

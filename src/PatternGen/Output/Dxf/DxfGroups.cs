@@ -78,6 +78,41 @@ internal sealed class DxfGroups(OutputBuffer output, int decimals)
         output.Advance(length);
     }
 
+    /// <summary>Writes the ends of a line.</summary>
+    internal void WriteEnds(in RoundedVertex from, in RoundedVertex to)
+    {
+        WriteScaled("10\r\n"u8, from.X);
+        WriteScaled("20\r\n"u8, from.Y);
+        Write("30\r\n0.0\r\n"u8);
+        WriteScaled("11\r\n"u8, to.X);
+        WriteScaled("21\r\n"u8, to.Y);
+        Write("31\r\n0.0\r\n"u8);
+    }
+
+    /// <summary>Writes the centre and the radius of a circle.</summary>
+    internal void Write(Circle circle)
+    {
+        Write("10\r\n"u8, circle.Centre.X);
+        Write("20\r\n"u8, circle.Centre.Y);
+        Write("30\r\n0.0\r\n40\r\n"u8, circle.Radius);
+    }
+
+    /// <summary>Writes what a text style says of itself, which no entity uses but readers expect.</summary>
+    internal void WriteTextStyle(string name) =>
+        Write(
+            $"""
+            2 {name}
+            70 0
+            40 0.0
+            41 1.0
+            50 0.0
+            71 0
+            42 2.5
+            3 txt
+            4
+            """
+        );
+
     /// <summary>Writes a handle: a number above 0 that names an entity, in base 16.</summary>
     internal void WriteHandle(long handle)
     {

@@ -10,5 +10,5 @@ internal interface IDxfEntities
     /// <summary>Draws a run of lines and arcs of at most a half circle each.</summary>
     void Polyline(Layer layer, ReadOnlySpan<RoundedVertex> vertices, bool closed);
 
-    void Circle(Layer layer, Point centre, double radius);
+    void Circle(Layer layer, Circle circle);
 }

@@ -54,15 +54,11 @@ internal sealed class R12File(OutputBuffer output, int decimals) : IDxfFile, IDx
             2 STYLE
             70 1
             0 STYLE
-            2 STANDARD
-            70 0
-            40 0.0
-            41 1.0
-            50 0.0
-            71 0
-            42 2.5
-            3 txt
-            4
+            """
+        );
+        _groups.WriteTextStyle("STANDARD");
+        _groups.Write(
+            """
             0 ENDTAB
             0 ENDSEC
             0 SECTION
@@ -78,12 +74,7 @@ internal sealed class R12File(OutputBuffer output, int decimals) : IDxfFile, IDx
     {
         _groups.Write("0\r\nLINE\r\n"u8);
         _groups.Write(_onLayer[(int)layer]);
-        _groups.WriteScaled("10\r\n"u8, from.X);
-        _groups.WriteScaled("20\r\n"u8, from.Y);
-        _groups.Write("30\r\n0.0\r\n"u8);
-        _groups.WriteScaled("11\r\n"u8, to.X);
-        _groups.WriteScaled("21\r\n"u8, to.Y);
-        _groups.Write("31\r\n0.0\r\n"u8);
+        _groups.WriteEnds(from, to);
     }
 
     public void Polyline(Layer layer, ReadOnlySpan<RoundedVertex> vertices, bool closed)
@@ -102,13 +93,11 @@ internal sealed class R12File(OutputBuffer output, int decimals) : IDxfFile, IDx
         _groups.Write(_onLayer[(int)layer]);
     }
 
-    public void Circle(Layer layer, Point centre, double radius)
+    public void Circle(Layer layer, Circle circle)
     {
         _groups.Write("0\r\nCIRCLE\r\n"u8);
         _groups.Write(_onLayer[(int)layer]);
-        _groups.Write("10\r\n"u8, centre.X);
-        _groups.Write("20\r\n"u8, centre.Y);
-        _groups.Write("30\r\n0.0\r\n40\r\n"u8, radius);
+        _groups.Write(circle);
     }
 
     public void End() =>

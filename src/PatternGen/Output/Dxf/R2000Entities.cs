@@ -19,12 +19,7 @@ internal sealed class R2000Entities(DxfGroups groups, string owner, long firstHa
     {
         WriteCommon("0\r\nLINE\r\n5\r\n"u8, layer);
         groups.Write("AcDbLine\r\n"u8);
-        groups.WriteScaled("10\r\n"u8, from.X);
-        groups.WriteScaled("20\r\n"u8, from.Y);
-        groups.Write("30\r\n0.0\r\n"u8);
-        groups.WriteScaled("11\r\n"u8, to.X);
-        groups.WriteScaled("21\r\n"u8, to.Y);
-        groups.Write("31\r\n0.0\r\n"u8);
+        groups.WriteEnds(from, to);
     }
 
     public void Polyline(Layer layer, ReadOnlySpan<RoundedVertex> vertices, bool closed)
@@ -36,12 +31,11 @@ internal sealed class R2000Entities(DxfGroups groups, string owner, long firstHa
             groups.Write(vertex);
     }
 
-    public void Circle(Layer layer, Point centre, double radius)
+    public void Circle(Layer layer, Circle circle)
     {
         WriteCommon("0\r\nCIRCLE\r\n5\r\n"u8, layer);
-        groups.Write("AcDbCircle\r\n10\r\n"u8, centre.X);
-        groups.Write("20\r\n"u8, centre.Y);
-        groups.Write("30\r\n0.0\r\n40\r\n"u8, radius);
+        groups.Write("AcDbCircle\r\n"u8);
+        groups.Write(circle);
     }
 
     /// <summary>Draws the block of a shape, moved and turned only: its size is the default, 1.</summary>

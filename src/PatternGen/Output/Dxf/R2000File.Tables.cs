@@ -83,19 +83,7 @@ internal sealed partial class R2000File
     {
         WriteTable("STYLE", StyleTable, 1);
         WriteRecord("STYLE", TextStyle, StyleTable, "AcDbTextStyleTableRecord");
-        _groups.Write(
-            """
-            2 Standard
-            70 0
-            40 0.0
-            41 1.0
-            50 0.0
-            71 0
-            42 2.5
-            3 txt
-            4
-            """
-        );
+        _groups.WriteTextStyle("Standard");
         WriteTableEnd();
     }
 

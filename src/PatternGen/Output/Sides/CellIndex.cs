@@ -41,6 +41,13 @@ internal sealed class CellIndex(double border)
         return (number, true);
     }
 
+    /// <summary>Forgets all places and gives their memory back.</summary>
+    internal void Clear()
+    {
+        _numbers.Clear();
+        _numbers.TrimExcess();
+    }
+
     /// <summary>-1, 0 or 1: which neighbouring cell the value is near to.</summary>
     private int Beyond(double value)
     {

@@ -17,20 +17,33 @@ internal static class ChipSides
     /// </summary>
     /// <param name="pattern">The pattern.</param>
     /// <param name="decimals">Decimals that are written; points that round alike are one point.</param>
+    /// <exception cref="PatternException">Nothing is left of a chip in these decimals.</exception>
     internal static IReadOnlyList<Chain> Chains(Pattern pattern, int decimals) =>
-        SideRuns.Of(Collect(pattern, decimals).Pieces());
+        LineSides.WithoutSpecks(
+            SideRuns.Of(Collect(pattern, decimals, refuses: true).Pieces()),
+            decimals
+        );
 
-    private static SideSet Collect(Pattern pattern, int decimals)
+    private static SideSet Collect(Pattern pattern, int decimals, bool refuses = false)
     {
-        var sink = new Sink(decimals);
+        var sink = new Sink(decimals, refuses);
         pattern.Root.Draw(sink, LayerSet.Chips);
         return sink.Sides;
     }
 
-    private sealed class Sink(int decimals) : SelectiveSink
+    /// <param name="decimals">Decimals that are written.</param>
+    /// <param name="refuses">Whether a chip that vanishes is refused, as it is where chips are drawn closed.</param>
+    private sealed class Sink(int decimals, bool refuses) : SelectiveSink
     {
+        private readonly RoundedRun _rounded = new(decimals, Point.Origin);
+
         internal SideSet Sides { get; } = new(decimals);
 
-        public override void Chip(in PlacedChip chip) => Sides.Add(chip.Outline, closed: true);
+        public override void Chip(in PlacedChip chip)
+        {
+            if (refuses && RoundedRun.IsNothing(_rounded.Round(chip.Outline, closed: true)))
+                throw Vanishing.Refusal(chip.Outline, decimals);
+            Sides.Add(chip.Outline, closed: true);
+        }
     }
 }

@@ -7,10 +7,14 @@ internal static class LineSides
 {
     /// <summary>
     /// Returns the lines as they are if no two of them have a stretch in common; else every part once, joined into
-    /// runs as long as they go.
+    /// runs as long as they go. Specks are left out, those that came in and those that joining leaves over.
     /// </summary>
-    internal static IReadOnlyList<Chain> Once(IReadOnlyList<Chain> lines, int decimals) =>
-        HaveOverlaps(lines) ? SideRuns.Of(Pieces(lines, decimals)) : lines;
+    internal static IReadOnlyList<Chain> Once(IReadOnlyList<Chain> lines, int decimals)
+    {
+        var drawn = WithoutSpecks(lines, decimals);
+        var pieces = Pieces(drawn, decimals);
+        return pieces.RepeatedCount > 0 ? WithoutSpecks(SideRuns.Of(pieces), decimals) : drawn;
+    }
 
     /// <summary>Returns the outlines, of those that are written alike the first.</summary>
     internal static IReadOnlyList<Contour> Once(IReadOnlyList<Contour> outlines, int decimals) =>
@@ -18,35 +22,23 @@ internal static class LineSides
             ? [.. outlines.DistinctBy(outline => new OutlineKey(outline, decimals))]
             : outlines;
 
-    /// <summary>Millimetres by which a pattern's layout lines, line cuts and outlines of the wood are longer than each once.</summary>
-    internal static double RepeatedLength(Pattern pattern)
+    /// <summary>Finds what a pattern's layout lines, line cuts and outlines of the wood have more than each once.</summary>
+    internal static RepeatedLines Repeated(Pattern pattern)
     {
         var decimals = SaveOptions.Default.Decimals;
         var read = PatternReader.Read(pattern.Root);
-        return Pieces(read.LayoutLines, decimals).SharedLength
-            + Pieces(read.LineCuts.Select(cut => cut.Path), decimals).SharedLength
-            + Length(read.Stock)
-            - Length(Once(read.Stock, decimals));
+        var layout = Pieces(read.LayoutLines, decimals);
+        var cuts = Pieces(read.LineCuts.Select(cut => cut.Path), decimals);
+        var stock = Once(read.Stock, decimals);
+        return new(
+            layout.RepeatedCount + cuts.RepeatedCount + read.Stock.Count - stock.Count,
+            layout.SharedLength + cuts.SharedLength + Length(read.Stock) - Length(stock)
+        );
     }
 
-    private static bool HaveOverlaps(IReadOnlyList<Chain> lines)
-    {
-        var segments = new List<Segment>();
-        foreach (var line in lines)
-            segments.AddRange(line.ToSegments());
-        if (segments.Count < 2)
-            return false;
-        var extents = new Extents[segments.Count];
-        for (var i = 0; i < extents.Length; i++)
-            extents[i] = segments[i].Extents;
-        var found = false;
-        new ExtentsGrid(extents).VisitPairs(
-            (i, j) =>
-                found =
-                    found || segments[i].Intersect(segments[j]).Kind == IntersectionKind.Overlapping
-        );
-        return found;
-    }
+    /// <summary>Returns the lines of which something is left in a file's decimals.</summary>
+    internal static IReadOnlyList<Chain> WithoutSpecks(IReadOnlyList<Chain> lines, int decimals) =>
+        [.. lines.Where(line => !Vanishing.IsSpeck(line.Span, decimals))];
 
     private static double Length(IEnumerable<Contour> outlines) =>
         outlines.Sum(outline => outline.Length);

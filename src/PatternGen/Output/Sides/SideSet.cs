@@ -36,8 +36,20 @@ internal sealed class SideSet(int decimals)
             Add(from, first, run[^1].Bulge);
     }
 
-    /// <summary>Returns the sides cut where others begin and end on them, so that no two have any part in common.</summary>
-    internal SidePieces Pieces() => new(_points, SideOverlaps.Cut(_points, _sides));
+    /// <summary>
+    /// Returns the sides cut where others begin and end on them, so that no two have any part in common. Nothing can be
+    /// added after it.
+    /// </summary>
+    internal SidePieces Pieces()
+    {
+        // Cutting takes as much memory as collecting did, so what only collecting needed is given back before.
+        _numbers.Clear();
+        _lastBetween.Clear();
+        _lastBetween.TrimExcess();
+        _before.Clear();
+        _before.TrimExcess();
+        return new(_points, SideOverlaps.Cut(_points, _sides));
+    }
 
     private void Add(int from, int to, double bulge)
     {

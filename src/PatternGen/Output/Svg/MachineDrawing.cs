@@ -23,10 +23,11 @@ internal sealed class MachineDrawing(Pattern pattern, Extents reach, Wording wor
             file.EndGroup();
         }
         layers.Labels(Line("#4f7cac"));
-        layers.Once(Layer.LayoutLines, pattern.LayoutLines, Line("#8c8c84"));
-        layers.Once(Layer.LineCuts, [.. pattern.LineCuts.Select(cut => cut.Path)], Line("#c2702e"));
+        var read = PatternReader.Read(pattern.Root);
+        layers.Once(Layer.LayoutLines, read.LayoutLines, Line("#8c8c84"));
+        layers.Once(Layer.LineCuts, [.. read.LineCuts.Select(cut => cut.Path)], Line("#c2702e"));
         layers.Sides(Line("#26221e"));
-        layers.Once(Layer.Stock, pattern.Stock, Line("#2f7d57"));
+        layers.Once(Layer.Stock, read.Stock, Line("#2f7d57"));
     }
 
     private static SvgStyle Line(string colour) => SvgStyle.Line(colour, LineWidth);

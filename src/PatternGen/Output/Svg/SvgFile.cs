@@ -114,7 +114,7 @@ internal sealed class SvgFile
         _xml.WriteStartAttribute("d");
         _xml.Flush();
         foreach (var stroke in strokes)
-            Paths.TryAddOpen(stroke.Span);
+            Paths.AddOpen(stroke.Span);
         _xml.WriteEndAttribute();
         _xml.WriteEndElement();
         NewLine();

@@ -26,34 +26,37 @@ internal sealed partial class SvgPathWriter(OutputBuffer output, SvgSheet sheet,
     /// <summary>Writes a closed run as an element of its own: a path, or a circle if it is a whole one.</summary>
     /// <param name="ring">The run.</param>
     /// <param name="attributes">More of the element's attributes, as for <see cref="Begin"/>.</param>
+    /// <exception cref="PatternException">Nothing is left of it in the file's decimals.</exception>
     internal void Closed(ReadOnlySpan<Vertex> ring, ReadOnlySpan<byte> attributes = default)
     {
-        if (IsCircle(ring))
-        {
-            Circle(ring[0].Point, ring[1].Point, attributes);
+        if (TryCircle(ring, attributes))
             return;
-        }
         Begin(attributes);
         AddClosed(ring);
         End();
     }
 
-    /// <summary>Writes an open run as an element of its own; one that ends where it starts is closed.</summary>
+    /// <summary>Writes an open run as an element of its own; one that ends where it starts is closed. Specks are left out.</summary>
     internal void Open(ReadOnlySpan<Vertex> run)
     {
-        if (run.Length > 2 && run[0].Point == run[^1].Point)
-        {
-            Closed(run[..^1]);
+        if (Vanishing.IsSpeck(run, decimals))
             return;
-        }
+        var isRound = run.Length > 2 && run[0].Point == run[^1].Point;
+        if (isRound && TryCircle(run[..^1], default))
+            return;
         Begin();
-        AddOpen(run);
+        if (isRound)
+            AddRound(run[..^1]);
+        else
+            AddOpen(run);
         End();
     }
 
-    /// <summary>Writes an open run as an element with a line of its own width, in mm.</summary>
+    /// <summary>Writes an open run as an element with a line of its own width, in mm. Specks are left out.</summary>
     internal void Open(ReadOnlySpan<Vertex> run, double width)
     {
+        if (Vanishing.IsSpeck(run, decimals))
+            return;
         output.Write("<path stroke-width=\""u8);
         output.Write(width, decimals);
         output.Write("\" d=\""u8);
@@ -65,8 +68,19 @@ internal sealed partial class SvgPathWriter(OutputBuffer output, SvgSheet sheet,
     /// <exception cref="PatternException">Nothing is left of it in the file's decimals.</exception>
     internal void AddClosed(ReadOnlySpan<Vertex> ring)
     {
-        if (!TryAddClosed(ring))
-            throw Vanished(ring[0].Point);
+        _run.ReadClosed(ring);
+        if (!_run.EnclosesArea)
+            throw Vanishing.Refusal(ring, decimals);
+        WriteClosedRun();
+    }
+
+    /// <summary>Adds an open run to the path that was begun, unless it is a speck.</summary>
+    internal void AddOpen(ReadOnlySpan<Vertex> run)
+    {
+        if (Vanishing.IsSpeck(run, decimals))
+            return;
+        _run.ReadOpen(run);
+        WriteRun(_run.Pieces);
     }
 
     /// <summary>Writes a closed run as a path with attributes of its own, unless nothing is left of it in the file's decimals.</summary>
@@ -80,16 +94,6 @@ internal sealed partial class SvgPathWriter(OutputBuffer output, SvgSheet sheet,
         End();
     }
 
-    /// <summary>Adds a closed run unless nothing is left of it in the file's decimals.</summary>
-    private bool TryAddClosed(ReadOnlySpan<Vertex> ring)
-    {
-        _run.ReadClosed(ring);
-        if (!_run.EnclosesArea)
-            return false;
-        WriteClosedRun();
-        return true;
-    }
-
     private void WriteClosedRun()
     {
         // The way back to the start is what closing draws; only an arc needs saying.
@@ -98,48 +102,29 @@ internal sealed partial class SvgPathWriter(OutputBuffer output, SvgSheet sheet,
         output.Write("Z"u8);
     }
 
-    /// <summary>Adds an open run to the path that was begun.</summary>
-    /// <exception cref="PatternException">Nothing is left of it in the file's decimals.</exception>
-    internal void AddOpen(ReadOnlySpan<Vertex> run)
+    private void AddRound(ReadOnlySpan<Vertex> ring)
     {
-        if (!TryAddOpen(run))
-            throw Vanished(run[0].Point);
+        _run.ReadClosed(ring);
+        // Out and straight back is one line.
+        if (_run.EnclosesArea)
+            WriteClosedRun();
+        else
+            WriteRun(_run.Pieces[..1]);
     }
 
-    /// <summary>Adds an open run unless nothing is left of it in the file's decimals.</summary>
-    internal bool TryAddOpen(ReadOnlySpan<Vertex> run)
+    private bool TryCircle(ReadOnlySpan<Vertex> ring, ReadOnlySpan<byte> attributes)
     {
-        _run.ReadOpen(run);
-        if (_run.Pieces.IsEmpty)
+        if (WholeCircle.Of(ring, decimals) is not { } circle)
             return false;
-        WriteRun(_run.Pieces);
-        return true;
-    }
-
-    private static bool IsCircle(ReadOnlySpan<Vertex> ring) =>
-        ring.Length == 2 && ring[0].Bulge == ring[1].Bulge && Math.Abs(ring[0].Bulge) == 1;
-
-    private void Circle(Point a, Point b, ReadOnlySpan<byte> attributes)
-    {
-        var centre = a.Towards(b, 0.5);
-        var radius = FixedPoint.Scale(a.DistanceTo(b) / 2, decimals);
-        if (radius == 0)
-            throw Vanished(a);
         output.Write("<circle"u8);
         output.Write(attributes);
         output.Write(" cx=\""u8);
-        output.Write(sheet.X(centre.X), decimals);
+        output.Write(sheet.X(circle.Centre.X), decimals);
         output.Write("\" cy=\""u8);
-        output.Write(sheet.Y(centre.Y), decimals);
+        output.Write(sheet.Y(circle.Centre.Y), decimals);
         output.Write("\" r=\""u8);
-        output.WriteScaled(radius, decimals);
+        output.Write(circle.Radius, decimals);
         End();
+        return true;
     }
-
-    private PatternException Vanished(Point place) =>
-        new(
-            $"A line or chip is so small that nothing of it is left in {decimals} decimals.",
-            place,
-            ["leave it out", "more decimals (up to 9)"]
-        );
 }

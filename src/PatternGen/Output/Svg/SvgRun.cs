@@ -25,12 +25,6 @@ internal sealed class SvgRun(SvgSheet sheet, int decimals)
     /// </summary>
     private const double QuarterTurn = 0.41422;
 
-    /// <summary>
-    /// Arcs that rise less than this over their chord, in mm, are written as lines: no reader can show the difference,
-    /// and some draw arcs of huge radius wrongly.
-    /// </summary>
-    private const double Flat = 0.0005;
-
     private SvgPiece[] _pieces = new SvgPiece[16];
     private int _count;
     private int _arcs;
@@ -66,7 +60,7 @@ internal sealed class SvgRun(SvgSheet sheet, int decimals)
             return;
         }
         var (chord, bulge) = (from.Point.DistanceTo(to), Math.Abs(from.Bulge));
-        if (bulge * chord < 2 * Flat)
+        if (bulge * chord < 2 * RoundedRun.FlatSagitta)
         {
             AddPiece(to, 0, false);
             return;

@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using System.Text;
 
 namespace PatternGen.Tests.Output.Saving;
@@ -88,4 +89,49 @@ public sealed class SavingTests : IDisposable
     [Fact]
     public void The_result_counts_the_chips() =>
         Samples.Rail().Save(_folder.File("rail.svg")).ChipCount.ShouldBe(182);
+
+    [Theory]
+    [InlineData(FileFormat.Svg, For.Viewing)]
+    [InlineData(FileFormat.Svg, For.Paper)]
+    [InlineData(FileFormat.Svg, For.Machine)]
+    [InlineData(FileFormat.Dxf, For.Machine)]
+    public void Labels_alone_are_something_to_draw(FileFormat format, For purpose)
+    {
+        var labels = Pattern.OfLabels(new Label("No. 7", new(5, 100), 4));
+        using var file = new MemoryStream();
+        labels.Save(file, format, purpose);
+        Encoding
+            .UTF8.GetString(file.ToArray())
+            .ShouldContain(format == FileFormat.Svg ? "aria-label=\"No. 7\"" : "LABELS\r\n");
+    }
+
+    [Fact]
+    public void Thousands_of_lines_that_cross_are_saved_at_once()
+    {
+        // 9 million crossings: compared each with each they take many seconds.
+        var lines = Enumerable
+            .Range(0, 3000)
+            .SelectMany(i =>
+                new[] { Chain.Line(new(i, 0), new(i, 3000)), Chain.Line(new(0, i), new(3000, i)) }
+            );
+        var watch = Stopwatch.StartNew();
+        Pattern.OfLayoutLines([.. lines]).Save(Stream.Null, FileFormat.Dxf, For.Machine);
+        watch.Elapsed.ShouldBeLessThan(TimeSpan.FromSeconds(2));
+    }
+
+    [Fact]
+    public void Repeats_are_counted()
+    {
+        var wood = Contour.Rectangle(new(0, 0), new(100, 36));
+        var pattern = Pattern
+            .OfLayoutLines(
+                Chain.Line(new(0, 0), new(50, 0)),
+                Chain.Line(new(50, 0), new(0, 0)),
+                Chain.Line(new(40, 0), new(60, 0))
+            )
+            .With(Pattern.OfStock(wood))
+            .With(Pattern.OfStock(wood));
+        // From 0 to 40 twice, from 40 to 50 three times, and the wood twice.
+        pattern.Save(Stream.Null, FileFormat.Dxf, For.Machine).RepeatedCount.ShouldBe(1 + 2 + 1);
+    }
 }

@@ -9,8 +9,8 @@ namespace PatternGen;
 /// <param name="origin">The place that coordinates are written from.</param>
 internal sealed class RoundedRun(int decimals, Point origin)
 {
-    /// <summary>An arc that rises less over its chord than this many mm is a line: no machine tells them apart, and
-    /// readers in single precision lose such arcs' centres.</summary>
+    /// <summary>An arc that rises less over its chord than this many mm is a line: no machine or screen tells them apart,
+    /// readers in single precision lose such arcs' centres, and some draw huge radii wrongly.</summary>
     internal const double FlatSagitta = 0.0005;
 
     /// <summary>Below it readers lose the arc's centre altogether.</summary>
@@ -35,6 +35,10 @@ internal sealed class RoundedRun(int decimals, Point origin)
             );
         return _vertices.AsSpan(0, Tidy(_vertices.AsSpan(0, run.Length), closed));
     }
+
+    /// <summary>Whether a closed run goes nowhere, or out and straight back.</summary>
+    internal static bool IsNothing(ReadOnlySpan<RoundedVertex> ring) =>
+        ring.Length < 2 || (ring.Length == 2 && ring[0].Bulge == -ring[1].Bulge);
 
     /// <summary>Drops each corner that the next one coincides with, makes flat arcs lines, and returns what is left.</summary>
     private int Tidy(Span<RoundedVertex> run, bool closed)
