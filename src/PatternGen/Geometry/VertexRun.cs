@@ -4,6 +4,12 @@ namespace PatternGen.Geometry;
 /// <remarks>A type of its own, so that no caller's array gets into a run without the split.</remarks>
 internal readonly struct VertexRun
 {
+    /// <summary>
+    /// An arc that rises less than this, in mm, is stored as a line: a thousandth of what merges. Flatter ones have radii
+    /// that doubles no longer tell from infinity.
+    /// </summary>
+    private const double LeastRise = 1e-12;
+
     private VertexRun(Vertex[] corners) => Corners = corners;
 
     internal Vertex[] Corners { get; }
@@ -11,7 +17,7 @@ internal readonly struct VertexRun
     /// <summary>Takes over corners that are known to be as runs keep them.</summary>
     internal static VertexRun Trusted(Vertex[] corners) => new(corners);
 
-    /// <summary>Copies the corners, with arcs of more than a half circle split in two.</summary>
+    /// <summary>Copies the corners, with arcs of more than a half circle split in two and arcs that hardly rise as lines.</summary>
     internal static VertexRun Stored(IEnumerable<Vertex> vertices, bool closed)
     {
         var given = vertices.ToArray();
@@ -26,14 +32,18 @@ internal readonly struct VertexRun
                 break;
             }
             var next = given[(i + 1) % given.Length].Point;
-            Guard.Bulge(given[i].Point, next, given[i].Bulge, nameof(vertices));
-            var (first, second) = new Segment(given[i].Point, next, given[i].Bulge).Halves();
+            var bulge = Stored(given[i].Bulge, given[i].Point.DistanceTo(next));
+            Guard.Bulge(given[i].Point, next, bulge, nameof(vertices));
+            var (first, second) = new Segment(given[i].Point, next, bulge).Halves();
             stored.Add(new(first.Start, first.Bulge));
             if (second is { } half)
                 stored.Add(new(half.Start, half.Bulge));
         }
         return new([.. stored]);
     }
+
+    private static double Stored(double bulge, double chord) =>
+        Math.Abs(bulge) * chord / 2 < LeastRise ? 0 : bulge;
 
     internal static VertexRun Transformed(ReadOnlySpan<Vertex> vertices, Transform transform)
     {

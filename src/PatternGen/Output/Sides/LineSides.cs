@@ -5,6 +5,9 @@ namespace PatternGen;
 /// <summary>Lines that are each drawn once, since a machine would go over what is drawn twice.</summary>
 internal static class LineSides
 {
+    /// <summary>So many segments are compared with each other in less time than it takes to get the side sets going.</summary>
+    private const int FewSegments = 200;
+
     /// <summary>
     /// Returns the lines as they are if no two of them have a stretch in common; else every part once, joined into
     /// runs as long as they go. Specks are left out, those that came in and those that joining leaves over.
@@ -12,6 +15,8 @@ internal static class LineSides
     internal static IReadOnlyList<Chain> Once(IReadOnlyList<Chain> lines, int decimals)
     {
         var drawn = WithoutSpecks(lines, decimals);
+        if (AreFewAndApart(drawn))
+            return drawn;
         var pieces = Pieces(drawn, decimals);
         return pieces.RepeatedCount > 0 ? WithoutSpecks(SideRuns.Of(pieces), decimals) : drawn;
     }
@@ -39,6 +44,29 @@ internal static class LineSides
     /// <summary>Returns the lines of which something is left in a file's decimals.</summary>
     internal static IReadOnlyList<Chain> WithoutSpecks(IReadOnlyList<Chain> lines, int decimals) =>
         [.. lines.Where(line => !Vanishing.IsSpeck(line.Span, decimals))];
+
+    private static bool AreFewAndApart(IReadOnlyList<Chain> lines)
+    {
+        var segments = new List<Segment>();
+        foreach (var line in lines)
+        {
+            segments.AddRange(line.ToSegments());
+            if (segments.Count > FewSegments)
+                return false;
+        }
+        var boxes = new Extents[segments.Count];
+        for (var i = 0; i < boxes.Length; i++)
+        {
+            boxes[i] = segments[i].Extents;
+            for (var j = 0; j < i; j++)
+                if (boxes[i].Touches(boxes[j]) && Overlap(segments[i], segments[j]))
+                    return false;
+        }
+        return true;
+
+        static bool Overlap(Segment a, Segment b) =>
+            a.Intersect(b).Kind == IntersectionKind.Overlapping;
+    }
 
     private static double Length(IEnumerable<Contour> outlines) =>
         outlines.Sum(outline => outline.Length);
