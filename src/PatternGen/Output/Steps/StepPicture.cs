@@ -47,7 +47,10 @@ internal sealed class StepPicture
         Lines(file, $"{id}-lines", Before(PencilLine.Drawn), StepColours.Before, 0.2);
         Lines(file, $"{id}-new-guides", New(PencilLine.Guide), StepColours.New, 0.22);
         Lines(file, $"{id}-new-lines", New(PencilLine.Drawn), StepColours.New, 0.5);
-        Points(file, $"{id}-points");
+        Setting(file, $"{id}-setting");
+        var labels = new PointLabels(_frame, _placement.Apply(_drawing.Extents.Centre));
+        Points(file, $"{id}-points", Used().Except(_step.Marked), StepColours.Ink, labels);
+        Points(file, $"{id}-new-points", _step.Marked, StepColours.New, labels);
     }
 
     /// <summary>All that the step needs: the figure, the points that it uses and marks, and what it draws.</summary>
@@ -93,17 +96,47 @@ internal sealed class StepPicture
         file.EndGroup();
     }
 
-    private void Points(SvgFile file, string id)
+    /// <summary>Shows what the compass is set to: from point to point if it is taken off the drawing, else as a bar.</summary>
+    private void Setting(SvgFile file, string id)
     {
-        MarkedPoint[] used = [.. Used()];
-        if (used.Length == 0)
+        if (_step is not { Kind: StepKind.SetRadius, Setting: { } setting })
             return;
-        var centre = _placement.Apply(_drawing.Extents.Centre);
-        var labels = new PointLabels(_frame, centre);
-        file.StartGroup(id, null, SvgStyle.Line(StepColours.Ink, 0.25));
-        foreach (var point in used)
+        var (from, to) =
+            _step.From.Count > 0
+                ? (Placed(_step.From[0]), Placed(_step.To[0]))
+                : Bar(setting * _placement.Scale);
+        var tick = (to - from).Unit().Left * Mark;
+        file.StartGroup(id, null, SvgStyle.Line(StepColours.New, 0.3));
+        file.Paths.Open(Chain.Line(from, to).Span);
+        file.Paths.Open(Chain.Line(from - tick, from + tick).Span);
+        file.Paths.Open(Chain.Line(to - tick, to + tick).Span);
+        file.EndGroup();
+    }
+
+    /// <summary>A level bar in the middle of the picture, as long as the setting is there, or as there is room for.</summary>
+    private (Point, Point) Bar(double length)
+    {
+        var half = new Vector(Math.Min(length, _frame.Width * (1 - Rim)) / 2, 0);
+        return (_frame.Centre - half, _frame.Centre + half);
+    }
+
+    private Point Placed(MarkedPoint point) => _placement.Apply(point.Point);
+
+    private void Points(
+        SvgFile file,
+        string id,
+        IEnumerable<MarkedPoint> points,
+        string colour,
+        PointLabels labels
+    )
+    {
+        MarkedPoint[] marked = [.. points];
+        if (marked.Length == 0)
+            return;
+        file.StartGroup(id, null, SvgStyle.Line(colour, 0.25));
+        foreach (var point in marked)
         {
-            var at = _placement.Apply(point.Point);
+            var at = Placed(point);
             foreach (var arm in (Vector[])[new(Mark, 0), new(0, Mark)])
                 file.Paths.Open(Chain.Line(at - arm, at + arm).Span);
             if (_step.Needles.Contains(point))
