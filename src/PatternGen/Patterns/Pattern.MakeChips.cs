@@ -14,21 +14,19 @@ public abstract partial class Pattern
     public static Pattern OfChips(IEnumerable<Contour> outlines) =>
         OfRow(Guard.NotNull(outlines).Select(outline => new ChipShape(ChipOutline(outline))));
 
-    /// <inheritdoc cref="OfChips(IEnumerable{Region})"/>
-    public static Pattern OfChips(params Region[] regions) => OfChips((IEnumerable<Region>)regions);
+    /// <inheritdoc cref="OfChips(IEnumerable{RegionPart})"/>
+    public static Pattern OfChips(params RegionPart[] parts) =>
+        OfChips((IEnumerable<RegionPart>)parts);
 
-    /// <summary>
-    /// Returns a pattern of chips in one row: each part of each region is a chip, and in the part's holes the ground
-    /// stays standing.
-    /// </summary>
+    /// <summary>Returns a pattern of chips in one row, each a part of a region: in its holes the ground stays standing.</summary>
     /// <remarks>
-    /// <c>new Region(new Circle(Point.Origin, 20).ToContour(), new Circle(Point.Origin, 12).ToContour())</c> is a ring 8 mm
-    /// wide. What is cut out of a hole, up to its edge or not, is a region of its own.
+    /// <c>Pattern.OfChips(new Region(rim, island).Parts)</c> with circles of radius 20 and 12 about one point is a ring 8 mm
+    /// wide. Parts may share sides, so that one chip may fill another's hole.
     /// </remarks>
     /// <exception cref="ArgumentException">A ring encloses no area.</exception>
-    /// <exception cref="PatternException">A ring crosses itself, or two rings of a region cross or run along each other; they may touch in points.</exception>
-    public static Pattern OfChips(IEnumerable<Region> regions) =>
-        OfRow(Guard.NotNull(regions).SelectMany(ChipShapes));
+    /// <exception cref="PatternException">A ring crosses itself, or two rings of a part cross or run along each other; they may touch in points.</exception>
+    public static Pattern OfChips(IEnumerable<RegionPart> parts) =>
+        OfRow(Guard.NotNull(parts).Select(ChipShapeOf));
 
     /// <summary>Returns the chips in one row; without any there is no row.</summary>
     private static DrawnPattern OfRow(IEnumerable<ChipShape> chips)
@@ -57,31 +55,33 @@ public abstract partial class Pattern
                 throw Crossing(contact.Point);
     }
 
-    private static IEnumerable<ChipShape> ChipShapes(Region region)
+    private static ChipShape ChipShapeOf(RegionPart part)
     {
-        foreach (var flaw in Guard.NotNull(region).Validate().Flaws)
+        if (Guard.NotNull(part).Holes.Count == 0)
+            return new(ChipOutline(part.Outer));
+        foreach (var flaw in new Region(part.Holes.Prepend(part.Outer)).Validate().Flaws)
             if (Refusal(flaw) is { } refusal)
                 throw refusal;
-        return region.Parts.Select(part => new ChipShape(part.Outer, [.. part.Holes]));
+        return new(part.Outer, [.. part.Holes]);
     }
 
-    /// <summary>What is wrong with a region as chips, if a flaw is; a ring may touch itself, as an outline may.</summary>
+    /// <summary>What is wrong with the rings of a chip, if a flaw is; a ring may touch itself, as an outline may.</summary>
     private static Exception? Refusal(Flaw flaw) =>
         flaw.Kind switch
         {
             FlawKind.NoArea => NoArea(flaw.Place),
             FlawKind.SelfCrossing => Crossing(flaw.Place),
             FlawKind.RingsCrossing => new PatternException(
-                "Two rings of a region cross, so that it is not clear what to cut out.",
+                "Two rings of a chip cross, so that it is not clear what to cut out.",
                 flaw.Place,
-                ["holes inside their outline and apart from each other", "a region for each chip"]
+                ["holes inside the outline and apart from each other"]
             ),
             FlawKind.RingsOverlapping => new PatternException(
-                "Two rings of a region run along each other, so that nothing lies between them there.",
+                "Two rings of a chip run along each other, so that nothing lies between them there.",
                 flaw.Place,
                 [
-                    "one outline that goes round both, where a hole is open to the outside",
-                    "a region for each chip, where neighbours share a side",
+                    "one outline that goes round both, where ground beside the chip reaches into it",
+                    "one hole for two that are neighbours",
                 ]
             ),
             _ => null,

@@ -40,7 +40,10 @@ public class MachineNoteTests
     {
         var large = Contour.Rectangle(new(1, 1), new(199, 99));
         var island = Contour.Rectangle(new(20, 30), new(180, 70));
-        var ring = Pattern.Combine(Board(200, 100), Pattern.OfChips(new Region(large, island)));
+        var ring = Pattern.Combine(
+            Board(200, 100),
+            Pattern.OfChips(new Region(large, island).Parts)
+        );
         var whole = Pattern.Combine(Board(200, 100), Pattern.OfChips(large));
 
         var box = MachineNote.Place(ring, Wording.English)!.Box();

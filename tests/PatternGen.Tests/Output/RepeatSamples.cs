@@ -72,7 +72,7 @@ internal static class RepeatSamples
             Contour.Polygon(new(-3, -2), new(4, -2), new(0, 5)),
             new Circle(new(-5, 2), 1.5).ToContour()
         );
-        var row = Pattern.OfChips(disc).Repeated(4, 71.0 / 3);
+        var row = Pattern.OfChips(disc.Parts).Repeated(4, 71.0 / 3);
         return OnBoard(
             [
                 row,

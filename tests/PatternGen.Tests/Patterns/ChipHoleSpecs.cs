@@ -5,10 +5,10 @@ namespace PatternGen.Tests.Patterns;
 /// <summary>Chips in which ground stays standing.</summary>
 public class ChipHoleSpecs
 {
-    private static readonly Region Ring = new(Shapes.Circle(20), Shapes.Circle(12));
+    private static readonly RegionPart Ring = Part(Shapes.Circle(20), Shapes.Circle(12));
 
     /// <summary>A square of 20 mm with an L of three squares of 1 mm standing in it, unlike its mirror image.</summary>
-    private static readonly Region Lettered = new(
+    private static readonly RegionPart Lettered = Part(
         Shapes.Square(20),
         Shapes.LShape.Transformed(Transform.Move(3, 5))
     );
@@ -27,23 +27,23 @@ public class ChipHoleSpecs
     [Fact]
     public void A_chip_without_holes_has_none()
     {
-        var chip = Pattern.OfChips(new Region(Shapes.Square(3))).Chips.Single();
+        var chip = Pattern.OfChips(Part(Shapes.Square(3))).Chips.Single();
 
         chip.Holes.ShouldBeEmpty();
         chip.ShapeHoles.ShouldBeEmpty();
     }
 
     [Fact]
-    public void Each_part_of_each_region_is_a_chip_of_one_row()
+    public void Each_part_of_a_region_is_a_chip_of_one_row()
     {
         // In the ring's hole lies a disc, which is a part of its own.
         var target = new Region(Shapes.Circle(20), Shapes.Circle(12), Shapes.Circle(4));
 
-        var chips = Pattern.OfChips(target, Lettered).Chips.ToArray();
+        var chips = Pattern.OfChips([.. target.Parts, Lettered]).Chips.ToArray();
 
         chips.Select(chip => chip.Id.ToString()).ShouldBe(["1.1", "1.2", "1.3"]);
         chips.Select(chip => chip.Holes.Count).ShouldBe([1, 0, 1]);
-        Pattern.OfChips(Region.Empty).ChipCount.ShouldBe(0);
+        Pattern.OfChips(Region.Empty.Parts).ChipCount.ShouldBe(0);
     }
 
     [Fact]
@@ -108,7 +108,7 @@ public class ChipHoleSpecs
     {
         // Two circles of radius 5 side by side in one of radius 10: they touch it, and each other in the centre.
         var pattern = Pattern.OfChips(
-            new Region(Shapes.Circle(10), Shapes.Circle(5, x: -5), Shapes.Circle(5, x: 5))
+            Part(Shapes.Circle(10), Shapes.Circle(5, x: -5), Shapes.Circle(5, x: 5))
         );
 
         pattern.Chips.Single().Holes.Count.ShouldBe(2);
@@ -117,13 +117,15 @@ public class ChipHoleSpecs
     [Fact]
     public void A_hole_that_crosses_the_outline_is_refused_and_says_where()
     {
-        var across = Contour.Rectangle(new(15, 5), new(25, 6));
+        // A square from the centre of a disc of radius 20 to where its corner is 18 √2 mm away.
+        var across = Contour.Rectangle(Point.Origin, new(18, 18));
 
         var error = Should.Throw<PatternException>(() =>
-            Pattern.OfChips(Ring, new Region(Shapes.Square(20), across))
+            Pattern.OfChips(Ring, Part(Shapes.Circle(20), across))
         );
 
-        error.Place!.Value.X.ShouldBe(20, 1e-9);
+        error.Place!.Value.DistanceTo(Point.Origin).ShouldBe(20, 1e-9);
+        error.Place.Value.DistanceTo(new(18, 18)).ShouldBe(18 - Math.Sqrt(400 - 18 * 18), 1e-9);
         error.Remedies.ShouldNotBeEmpty();
     }
 
@@ -133,7 +135,7 @@ public class ChipHoleSpecs
         var beside = Contour.Rectangle(new(15, 5), new(20, 6));
 
         var error = Should.Throw<PatternException>(() =>
-            Pattern.OfChips(new Region(Shapes.Square(20), beside))
+            Pattern.OfChips(Part(Shapes.Square(20), beside))
         );
 
         error.Place!.Value.X.ShouldBe(20, 1e-9);
@@ -147,10 +149,27 @@ public class ChipHoleSpecs
         var bow = Contour.Polygon(new(3, 3), new(7, 7), new(7, 3), new(3, 6));
 
         Should
-            .Throw<ArgumentException>(() => Pattern.OfChips(new Region(Shapes.Square(20), line)))
+            .Throw<ArgumentException>(() => Pattern.OfChips(Part(Shapes.Square(20), line)))
             .Message.ShouldContain("no area");
-        Should.Throw<PatternException>(() => Pattern.OfChips(new Region(Shapes.Square(20), bow)));
+        Should.Throw<PatternException>(() => Pattern.OfChips(Part(Shapes.Square(20), bow)));
         Should.Throw<ArgumentNullException>(() => Pattern.OfChips(Ring, null!));
+    }
+
+    [Fact]
+    public void Faces_of_a_drawing_are_chips()
+    {
+        // A circle, and a square standing in it.
+        var drawing = Arrangement.Of([
+            new Circle(Point.Origin, 10),
+            .. Shapes.Square(4).Segments.Select(side => (Curve)side),
+        ]);
+
+        var chips = Pattern.OfChips(drawing.BoundedFaces.Select(face => face.ToPart())).Chips;
+
+        chips
+            .Select(chip => chip.Outline.SignedArea + chip.Holes.Sum(hole => hole.SignedArea))
+            .Order()
+            .ShouldBe([16, Math.PI * 100 - 16], 1e-9);
     }
 
     [Fact]
@@ -175,6 +194,8 @@ public class ChipHoleSpecs
             .ShouldBe(["1.1", "1.2", "3.1", "1.3", "1.4", "3.2", "4.1", "4.2", "6.1"]);
         root.ChipCount.ShouldBe(9);
     }
+
+    private static RegionPart Part(params Contour[] rings) => new Region(rings).Parts.Single();
 
     private static NetTopologySuite.Geometries.Geometry Flattened(Chip chip) =>
         Flat.Of(new Region(chip.Holes.Prepend(chip.Outline)));

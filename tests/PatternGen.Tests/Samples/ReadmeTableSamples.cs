@@ -24,7 +24,7 @@ public class ReadmeTableSamples
             border.Fitted(fit => fit.RepeatOnCentre()),
             border.Fitted(fit => fit.GapOnCentre()),
             rail.Border(Band).Fitted(fit => fit.CentreMotif(motif, width: 20)),
-            Pattern.OfChips(new Region(rim, island)),
+            Pattern.OfChips(new Region(rim, island).Parts),
             border.Fitted(fit => fit.MirroredEnds()),
             border.Fitted(fit => fit.HalfTurnEnds().StaggeredRows(StaggeredEnds.Shifted)),
             border.Fitted(fit => fit.TurnedAtMiddle()),

@@ -17,7 +17,7 @@ internal static class DxfSamples
                     new Region(
                         new Circle(new(78, 24), 6).ToContour(),
                         Triangle.Transformed(Transform.Move(74, 22))
-                    )
+                    ).Parts
                 )
             )
             .With(

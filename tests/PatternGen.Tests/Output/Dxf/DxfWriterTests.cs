@@ -90,7 +90,7 @@ public class DxfWriterTests
             new Region(
                 Contour.Rectangle(new(0, 0), new(30, 20)),
                 Contour.Rectangle(new(5, 5), new(25, 15))
-            )
+            ).Parts
         );
         var options = SaveOptions.Default.WithDxfVersion(version);
 

@@ -38,7 +38,7 @@ public class VanishingTests
         var speck = Speck.Transformed(Transform.Move(-1, 1));
 
         var error = Should.Throw<PatternException>(() =>
-            Save(Pattern.OfChips(new Region(Square, speck)), format, sides)
+            Save(Pattern.OfChips(new Region(Square, speck).Parts), format, sides)
         );
 
         error.Place.ShouldBe(new Point(1, 1));

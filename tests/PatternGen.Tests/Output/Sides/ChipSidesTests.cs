@@ -173,7 +173,7 @@ public class ChipSidesTests
     {
         var hole = new Circle(Point.Origin, 12).ToContour();
         var ring = new Region(new Circle(Point.Origin, 20).ToContour(), hole);
-        var pattern = Pattern.OfChips(ring).With(Pattern.OfChips(hole));
+        var pattern = Pattern.OfChips(ring.Parts).With(Pattern.OfChips(hole));
 
         var once = SaveOptions.Default.WithSharedSides(SharedSides.Once);
 
@@ -195,7 +195,7 @@ public class ChipSidesTests
         );
 
         // Turned, since nothing depends on how the pattern lies.
-        var pattern = Pattern.OfChips(frame).With(Pattern.OfChips(Square)).Turned(33);
+        var pattern = Pattern.OfChips(frame.Parts).With(Pattern.OfChips(Square)).Turned(33);
 
         Shared(pattern).ShouldBe(4, 1e-9);
         Length(ChipSides.Chains(pattern, 6)).ShouldBe(80 + 40 + 4, 1e-9);

@@ -56,7 +56,7 @@ public class SvgRenderTests
     public void A_hole_in_a_chip_is_left_as_ground(bool isMirrored)
     {
         var ring = new Region(Shapes.Circle(80, 119, 119), Shapes.Circle(50, 100, 119));
-        var pattern = Pattern.OfChips(ring);
+        var pattern = Pattern.OfChips(ring.Parts);
         var area = Math.PI * (80 * 80 - 50 * 50);
         DarkPixels(Sheet(isMirrored ? pattern.MirroredLeftRight(119) : pattern))
             .Area.ShouldBe(area, Math.PI * (80 * 80 + 50 * 50) * Flattening);
