@@ -18,15 +18,15 @@ internal sealed class DrawingFigure
 
     private readonly Lazy<IReadOnlyList<DrawingPart>[]> _neighbours;
     private readonly DrawingPart?[] _partOfFace;
-    private readonly FigureGroup _faceGroup;
 
     internal DrawingFigure(CompassDrawing drawing)
     {
+        Drawing = drawing;
         Arrangement = Arrangement.Of(drawing.Curves);
         var extents = drawing.Extents;
         var extent = Math.Max(extents.Width, extents.Height);
         var near = NearInRoots * Math.Sqrt(Arrangement.Tolerance.Merge * extent);
-        (Symmetry, _faceGroup) = SymmetryFinder.Of(Arrangement, near);
+        (Symmetry, var faces) = SymmetryFinder.Of(Arrangement, near);
         var shapes = PartOrder.Of(
             Arrangement.BoundedFaces.Select(face => new FaceShape(face, Symmetry.Centre, near)),
             near
@@ -34,7 +34,7 @@ internal sealed class DrawingFigure
         var numbers = new int[shapes.Count];
         for (var i = 0; i < shapes.Count; i++)
             numbers[shapes[i].Shape.FaceIndex - 1] = i;
-        Group = _faceGroup.Renumbered(numbers);
+        Group = faces.Renumbered(numbers);
         Orbits = PartOrbits.Of(shapes.Count, [Group.Turn(1), Group.Mirror]);
         Parts = PartsOf(shapes, Marked(drawing.PetalMarks), Marked(drawing.PlainMarks));
         _partOfFace = new DrawingPart?[Arrangement.Faces.Count];
@@ -43,6 +43,8 @@ internal sealed class DrawingFigure
         _neighbours = new(FindNeighbours);
         TotalArea = Parts.Sum(part => part.Area);
     }
+
+    internal CompassDrawing Drawing { get; }
 
     internal Arrangement Arrangement { get; }
 
