@@ -63,7 +63,7 @@ public sealed class CircleDivision
     public Angle StepError(double reading)
     {
         var setting = Setting(reading);
-        if (!(setting > 0 && setting <= 2 * SteppedRadius))
+        if (!CanStep(setting))
             throw new PatternException(
                 $"Read to {Guard.Text(reading)} mm, the setting for {Count} parts of a circle of {Guard.Text(SteppedRadius)} mm radius is {Guard.Text(setting)} mm, which no step round it has.",
                 remedies: ["a finer reading", "a larger circle round the same centre"]
@@ -107,4 +107,9 @@ public sealed class CircleDivision
             remedies: ["a finer reading", "a larger limit"]
         );
     }
+
+    /// <summary>Whether the setting, when read so finely, can step round the circle.</summary>
+    internal bool CanRead(double reading) => CanStep(Setting(reading));
+
+    private bool CanStep(double setting) => setting > 0 && setting <= 2 * SteppedRadius;
 }

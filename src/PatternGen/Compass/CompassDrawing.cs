@@ -24,10 +24,10 @@ public partial class CompassDrawing
         }
         finally
         {
-            pencil.LayDown();
+            pencil.Drawing.LayDown();
         }
-        _instructions = [.. pencil.Steps];
-        var distinct = new DistinctCurves(pencil.Steps.SelectMany(step => step.Drawn));
+        _instructions = [.. pencil.Drawing.Steps];
+        var distinct = new DistinctCurves(pencil.Drawing.Steps.SelectMany(step => step.Drawn));
         _curves = distinct.Drawn;
         _guides = distinct.Guides;
         if (_curves.Length == 0)
@@ -35,8 +35,8 @@ public partial class CompassDrawing
                 "The drawing has no line of its own, only guide lines or none; draw at least one circle, arc or line.",
                 nameof(draw)
             );
-        PetalMarks = [.. pencil.PetalMarks];
-        PlainMarks = [.. pencil.PlainMarks];
+        PetalMarks = [.. pencil.Drawing.PetalMarks];
+        PlainMarks = [.. pencil.Drawing.PlainMarks];
     }
 
     /// <summary>The steps, in order.</summary>

@@ -64,7 +64,7 @@ public sealed class CompassStep
     /// <summary>The points that it marks, in turn. One that was marked before keeps its label.</summary>
     public IReadOnlyList<MarkedPoint> Marked { get; internal init; } = [];
 
-    /// <summary>The lines of the figure and the guide lines that it draws, in turn, crossing arcs last.</summary>
+    /// <summary>The lines of the figure and the guide lines that it draws, in turn; the short arcs that find places come last.</summary>
     public IReadOnlyList<DrawnCurve> Drawn { get; internal init; } = [];
 
     /// <summary>The edge of the work, if the needle stands outside it: there it needs scrap wood of the same thickness beside the piece. Else null.</summary>

@@ -18,7 +18,7 @@ public sealed class DrawnCurve
     /// <summary>Whether it belongs to the figure.</summary>
     public PencilLine Line { get; }
 
-    /// <summary>Where the needle stood for a circle or arc; null for a straight line.</summary>
+    /// <summary>Where the needle stood for a circle or arc; null for a straight line, and for the short arcs that only find a place.</summary>
     public MarkedPoint? Needle { get; internal init; }
 
     /// <summary>Where it starts; null for a whole circle, and where no point is marked.</summary>
@@ -27,6 +27,9 @@ public sealed class DrawnCurve
     /// <summary>Where it ends; null for a whole circle, and where no point is marked.</summary>
     public MarkedPoint? To { get; internal init; }
 
-    /// <summary>Whether it is a line square across the way between <see cref="From"/> and <see cref="To"/>, not along it.</summary>
+    /// <summary>
+    /// Whether it is a straight line that does not run from <see cref="From"/> to <see cref="To"/>, but halves the way
+    /// between them; or, without <see cref="To"/>, stands square to a line at <see cref="From"/>.
+    /// </summary>
     public bool IsAcross { get; internal init; }
 }

@@ -24,7 +24,7 @@ public sealed partial class Pencil
     {
         Guard.Defined(line);
         var setting = SetForCrossing(from, to);
-        var middle = _marks.Lettered(from.Point.Towards(to.Point, 0.5));
+        var middle = _drawing.Marks.Lettered(from.Point.Towards(to.Point, 0.5));
         var (left, right) = Crossings(from, to, setting);
         var across = new DrawnCurve(new Segment(left, right), line)
         {
@@ -32,15 +32,15 @@ public sealed partial class Pencil
             To = to,
             IsAcross = true,
         };
-        Record(
-            new(NextNumber, StepKind.Bisect)
+        _drawing.Add(
+            new(_drawing.NextNumber, StepKind.Bisect)
             {
                 Setting = setting,
                 From = [from],
                 To = [to],
                 Marked = [middle],
                 Drawn = [across, .. Ticks(from, to, left, right)],
-                OutsideOf = EdgeInside([from, to]),
+                OutsideOf = _drawing.EdgeInside([from, to]),
             }
         );
         return new(across, middle);
@@ -57,10 +57,10 @@ public sealed partial class Pencil
     /// <exception cref="ArgumentException">The circle or a point is of another drawing, or a point not on the circle.</exception>
     public MarkedPoint BisectArc(DrawnCurve circle, MarkedPoint from, MarkedPoint to)
     {
-        WholeCircle(circle);
+        _drawing.WholeCircle(circle);
         ThrowIfOffCircle(circle, from);
         ThrowIfOffCircle(circle, to);
-        return BisectArc(circle, from, to, _marks.Reserve(1));
+        return BisectArc(circle, from, to, _drawing.Marks.Reserve(1));
     }
 
     /// <summary>
@@ -81,27 +81,33 @@ public sealed partial class Pencil
     )
     {
         Guard.Defined(line);
-        var setting = Setting();
-        var square = new SquareLine(StraightLine(to), through, Of(through), setting, Tolerance);
-        var foot = square.IsOnLine ? through : _marks.Lettered(square.Foot);
+        var setting = _drawing.PresentSetting();
+        var square = new SquareLine(
+            _drawing.StraightLine(to),
+            through,
+            _drawing.Of(through),
+            setting,
+            _drawing.Tolerance
+        );
+        var foot = square.IsOnLine ? through : _drawing.Marks.Lettered(square.Foot);
         var drawn = new DrawnCurve(square.Line, line)
         {
             From = through,
             To = square.IsOnLine ? null : foot,
-            IsAcross = true,
+            IsAcross = square.IsOnLine,
         };
-        Record(
-            new(NextNumber, StepKind.Perpendicular)
+        _drawing.Add(
+            new(_drawing.NextNumber, StepKind.Perpendicular)
             {
                 Setting = setting,
                 Needles = [through],
                 Curves = [to],
                 Marked = [foot],
                 Drawn = [drawn, .. square.Ticks()],
-                OutsideOf = EdgeInside([through]),
+                OutsideOf = _drawing.EdgeInside([through]),
             }
         );
-        _setting = square.Opened;
+        _drawing.Setting = square.Opened;
         return new(drawn, foot);
     }
 
@@ -114,16 +120,19 @@ public sealed partial class Pencil
     /// <exception cref="ArgumentOutOfRangeException">The number of parts is out of range.</exception>
     public IReadOnlyList<MarkedPoint> DivideLine(MarkedPoint from, MarkedPoint to, int parts)
     {
-        var setting = Distance(from, to) / Guard.Within(parts, 2, CircleDivision.MostParts);
+        var setting =
+            _drawing.Distance(from, to) / Guard.Within(parts, 2, CircleDivision.MostParts);
         MarkedPoint[] marked =
         [
             .. Enumerable
                 .Range(1, parts - 1)
-                .Select(i => _marks.Lettered(from.Point.Towards(to.Point, (double)i / parts))),
+                .Select(i =>
+                    _drawing.Marks.Lettered(from.Point.Towards(to.Point, (double)i / parts))
+                ),
         ];
-        _setting = setting;
-        Record(
-            new(NextNumber, StepKind.DivideLine)
+        _drawing.Setting = setting;
+        _drawing.Add(
+            new(_drawing.NextNumber, StepKind.DivideLine)
             {
                 Setting = setting,
                 From = [from],
@@ -143,9 +152,11 @@ public sealed partial class Pencil
         var (left, right) = Crossings(from, to, setting);
         // The counter-clockwise arc lies right of its chord.
         var middle = round.Centre + (right - left).Unit() * round.Radius;
-        var marked = number is { } known ? _marks.Numbered(known, middle) : _marks.Lettered(middle);
-        Record(
-            new(NextNumber, StepKind.BisectArc)
+        var marked = number is { } known
+            ? _drawing.Marks.Numbered(known, middle)
+            : _drawing.Marks.Lettered(middle);
+        _drawing.Add(
+            new(_drawing.NextNumber, StepKind.BisectArc)
             {
                 Setting = setting,
                 From = [from],
@@ -153,7 +164,7 @@ public sealed partial class Pencil
                 Curves = [circle],
                 Marked = [marked],
                 Drawn = [.. Ticks(from, to, left, right)],
-                OutsideOf = EdgeInside([from, to]),
+                OutsideOf = _drawing.EdgeInside([from, to]),
             }
         );
         return marked;
@@ -162,14 +173,14 @@ public sealed partial class Pencil
     /// <summary>The setting for arcs from two points that cross on both sides.</summary>
     private double SetForCrossing(MarkedPoint from, MarkedPoint to)
     {
-        var distance = Distance(from, to);
+        var distance = _drawing.Distance(from, to);
         if (
-            _setting is not { } present
+            _drawing.Setting is not { } present
             || present < LeastOfDistance * distance
             || present > MostOfDistance * distance
         )
             SetRadius(from, to);
-        return Setting();
+        return _drawing.PresentSetting();
     }
 
     private (Point Left, Point Right) Crossings(MarkedPoint from, MarkedPoint to, double setting) =>
@@ -190,15 +201,4 @@ public sealed partial class Pencil
             Tick(from.Point, right),
             Tick(to.Point, right),
         ];
-
-    private Segment StraightLine(DrawnCurve line)
-    {
-        var curve = Of(line);
-        return !curve.IsCircle && curve.Segment.IsLine
-            ? curve.Segment
-            : throw new ArgumentException(
-                "A straight line is needed, but the curve is round.",
-                nameof(line)
-            );
-    }
 }

@@ -13,7 +13,7 @@ public sealed partial class Pencil
     public MarkedPoint Cross(DrawnCurve one, DrawnCurve other, CrossingChoice? choice = null)
     {
         var at = CrossingOf(one, other, choice);
-        return RecordCross([one], [other], choice, [_marks.Lettered(at)])[0];
+        return RecordCross([one], [other], choice, [_drawing.Marks.Lettered(at)])[0];
     }
 
     /// <summary>Marks where each curve crosses the one beside it in the other list, in one step; the points get numbers.</summary>
@@ -29,12 +29,12 @@ public sealed partial class Pencil
     {
         var (first, second) = Lists.SideBySide(ones, others);
         Point[] places = [.. first.Zip(second, (one, other) => CrossingOf(one, other, choice))];
-        var number = _marks.Reserve(places.Length);
+        var number = _drawing.Marks.Reserve(places.Length);
         return RecordCross(
             first,
             second,
             choice,
-            [.. places.Select((at, i) => _marks.Numbered(number + i, at))]
+            [.. places.Select((at, i) => _drawing.Marks.Numbered(number + i, at))]
         );
     }
 
@@ -47,15 +47,15 @@ public sealed partial class Pencil
     /// <exception cref="PatternException">The pencil does not meet the curve, or the choice does not tell where.</exception>
     public MarkedPoint Cut(MarkedPoint needle, DrawnCurve curve, CrossingChoice? choice = null)
     {
-        var setting = Setting();
-        var swept = new Circle(Of(needle), setting);
-        var places = CurveCrossings.Between(Of(curve), swept, Tolerance);
+        var setting = _drawing.PresentSetting();
+        var swept = new Circle(_drawing.Of(needle), setting);
+        var places = CurveCrossings.Between(_drawing.Of(curve), swept, _drawing.Tolerance);
         if (places.Count == 0)
             throw OutOfReach(needle, curve.Curve, setting);
         var at = Chosen(places, choice);
-        var marked = _marks.Lettered(at);
-        Record(
-            new(NextNumber, StepKind.Cut)
+        var marked = _drawing.Marks.Lettered(at);
+        _drawing.Add(
+            new(_drawing.NextNumber, StepKind.Cut)
             {
                 Setting = setting,
                 Needles = [needle],
@@ -63,7 +63,7 @@ public sealed partial class Pencil
                 Choice = choice,
                 Marked = [marked],
                 Drawn = [Tick(needle.Point, at)],
-                OutsideOf = EdgeInside([needle]),
+                OutsideOf = _drawing.EdgeInside([needle]),
             }
         );
         return marked;
@@ -96,7 +96,7 @@ public sealed partial class Pencil
     /// <exception cref="InvalidOperationException">The compass is not set.</exception>
     /// <exception cref="PatternException">The setting is too small for the arcs to cross.</exception>
     public MarkedPoint CrossArcs(MarkedPoint from, MarkedPoint to, LineSide side) =>
-        RecordCrossArcs([from], [to], side, _marks.Lettered)[0];
+        RecordCrossArcs([from], [to], side, _drawing.Marks.Lettered)[0];
 
     /// <summary>Marks where arcs from each pair of points cross, in one step; the crossings get numbers.</summary>
     /// <inheritdoc cref="CrossArcs(MarkedPoint, MarkedPoint, LineSide)"/>
@@ -107,8 +107,8 @@ public sealed partial class Pencil
     )
     {
         var (starts, ends) = Lists.SideBySide(from, to);
-        var number = _marks.Reserve(starts.Length);
-        return RecordCrossArcs(starts, ends, side, at => _marks.Numbered(number++, at));
+        var number = _drawing.Marks.Reserve(starts.Length);
+        return RecordCrossArcs(starts, ends, side, at => _drawing.Marks.Numbered(number++, at));
     }
 
     private MarkedPoint[] RecordCross(
@@ -118,8 +118,8 @@ public sealed partial class Pencil
         MarkedPoint[] marked
     )
     {
-        Record(
-            new(NextNumber, StepKind.Cross)
+        _drawing.Add(
+            new(_drawing.NextNumber, StepKind.Cross)
             {
                 Curves = ones,
                 OtherCurves = others,
@@ -137,13 +137,13 @@ public sealed partial class Pencil
         Func<Point, MarkedPoint> mark
     )
     {
-        var setting = Setting();
+        var setting = _drawing.PresentSetting();
         Guard.Defined(side);
         // All are found before the first is marked, so that an error leaves no mark without a step.
         Point[] places = [.. from.Zip(to, (a, b) => CrossingOf(a, b, setting, side))];
         MarkedPoint[] marked = [.. places.Select(mark)];
-        Record(
-            new(NextNumber, StepKind.CrossArcs)
+        _drawing.Add(
+            new(_drawing.NextNumber, StepKind.CrossArcs)
             {
                 Setting = setting,
                 From = from,
@@ -156,7 +156,7 @@ public sealed partial class Pencil
                         (at, i) => (DrawnCurve[])[Tick(from[i].Point, at), Tick(to[i].Point, at)]
                     ),
                 ],
-                OutsideOf = EdgeInside([.. from, .. to]),
+                OutsideOf = _drawing.EdgeInside([.. from, .. to]),
             }
         );
         return marked;
@@ -164,8 +164,8 @@ public sealed partial class Pencil
 
     private Point CrossingOf(DrawnCurve one, DrawnCurve other, CrossingChoice? choice)
     {
-        var (curve, second) = (Of(one), Of(other));
-        var places = CurveCrossings.Between(curve, second, Tolerance);
+        var (curve, second) = (_drawing.Of(one), _drawing.Of(other));
+        var places = CurveCrossings.Between(curve, second, _drawing.Tolerance);
         if (places.Count == 0)
             throw new PatternException(
                 "The two curves do not cross.",
@@ -179,11 +179,11 @@ public sealed partial class Pencil
     {
         if (choice is not null)
         {
-            Of(choice.From);
+            _drawing.Of(choice.From);
             if (choice.To is not null)
-                Distance(choice.From, choice.To);
+                _drawing.Distance(choice.From, choice.To);
         }
-        var fitting = choice?.Fitting(places, Tolerance) ?? places;
+        var fitting = choice?.Fitting(places, _drawing.Tolerance) ?? places;
         if (fitting.Count == 1)
             return fitting[0];
         var where = string.Join(" and ", places);
@@ -202,9 +202,9 @@ public sealed partial class Pencil
     /// <summary>Where arcs with one setting from two points cross.</summary>
     private Point CrossingOf(MarkedPoint from, MarkedPoint to, double setting, LineSide side)
     {
-        var distance = Distance(from, to);
+        var distance = _drawing.Distance(from, to);
         var half = distance / 2;
-        if (setting <= half + Tolerance.Merge)
+        if (setting <= half + _drawing.Tolerance.Merge)
             throw new PatternException(
                 $"A compass set to {Guard.Text(setting)} mm draws no arcs from {from.Label} and {to.Label} that cross, {Guard.Text(distance)} mm apart.",
                 from.Point.Towards(to.Point, 0.5),
@@ -217,7 +217,7 @@ public sealed partial class Pencil
 
     private PatternException OutOfReach(MarkedPoint needle, Curve curve, double setting)
     {
-        var (nearest, farthest) = CurveCrossings.Reach(curve, needle.Point, Tolerance);
+        var (nearest, farthest) = CurveCrossings.Reach(curve, needle.Point, _drawing.Tolerance);
         return new(
             $"From {needle.Label}, a compass set to {Guard.Text(setting)} mm does not meet the curve, which lies {Guard.Text(nearest)} to {Guard.Text(farthest)} mm away.",
             needle.Point,

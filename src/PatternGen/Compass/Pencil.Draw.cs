@@ -19,23 +19,26 @@ public sealed partial class Pencil
         PencilLine line = PencilLine.Drawn
     )
     {
-        var setting = Setting();
+        var setting = _drawing.PresentSetting();
         var stands = Lists.Each(needles);
         Guard.Defined(line);
         DrawnCurve[] circles =
         [
-            .. stands.Select(needle => new DrawnCurve(new Circle(Of(needle), setting), line)
+            .. stands.Select(needle => new DrawnCurve(
+                new Circle(_drawing.Of(needle), setting),
+                line
+            )
             {
                 Needle = needle,
             }),
         ];
-        Record(
-            new(NextNumber, StepKind.Circle)
+        _drawing.Add(
+            new(_drawing.NextNumber, StepKind.Circle)
             {
                 Setting = setting,
                 Needles = stands,
                 Drawn = circles,
-                OutsideOf = EdgeInside(stands),
+                OutsideOf = _drawing.EdgeInside(stands),
             }
         );
         return circles;
@@ -69,7 +72,7 @@ public sealed partial class Pencil
         PencilLine line = PencilLine.Drawn
     )
     {
-        var setting = Setting();
+        var setting = _drawing.PresentSetting();
         var stands = Lists.Each(needles);
         var starts = Lists.Each(from, stands.Length);
         var ends = Lists.Each(to, stands.Length);
@@ -77,15 +80,15 @@ public sealed partial class Pencil
         var arcs = new DrawnCurve[stands.Length];
         for (var i = 0; i < arcs.Length; i++)
             arcs[i] = ArcRound(stands[i], starts[i], ends[i], setting, line);
-        Record(
-            new(NextNumber, StepKind.Arc)
+        _drawing.Add(
+            new(_drawing.NextNumber, StepKind.Arc)
             {
                 Setting = setting,
                 Needles = stands,
                 From = starts,
                 To = ends,
                 Drawn = arcs,
-                OutsideOf = EdgeInside(stands),
+                OutsideOf = _drawing.EdgeInside(stands),
             }
         );
         return arcs;
@@ -137,8 +140,8 @@ public sealed partial class Pencil
         var lines = new DrawnCurve[starts.Length];
         for (var i = 0; i < lines.Length; i++)
             lines[i] = LineBetween(starts[i], ends[i], line);
-        Record(
-            new(NextNumber, StepKind.Join)
+        _drawing.Add(
+            new(_drawing.NextNumber, StepKind.Join)
             {
                 From = starts,
                 To = ends,
@@ -174,7 +177,7 @@ public sealed partial class Pencil
     {
         ThrowIfOutOfReach(needle, from, setting);
         ThrowIfOutOfReach(needle, to, setting);
-        Distance(from, to);
+        _drawing.Distance(from, to);
         var sweep = AngleBetween(from.Point - needle.Point, to.Point - needle.Point);
         return new(new Segment(from.Point, to.Point, Math.Tan(sweep / 4)), line)
         {
@@ -186,14 +189,14 @@ public sealed partial class Pencil
 
     private DrawnCurve LineBetween(MarkedPoint from, MarkedPoint to, PencilLine line)
     {
-        Distance(from, to);
+        _drawing.Distance(from, to);
         return new(new Segment(from.Point, to.Point), line) { From = from, To = to };
     }
 
     private void ThrowIfOutOfReach(MarkedPoint needle, MarkedPoint point, double setting)
     {
-        var distance = Distance(needle, point);
-        if (Math.Abs(distance - setting) > Tolerance.Merge)
+        var distance = _drawing.Distance(needle, point);
+        if (Math.Abs(distance - setting) > _drawing.Tolerance.Merge)
             throw new PatternException(
                 $"From {needle.Label}, a compass set to {Guard.Text(setting)} mm does not meet {point.Label}, {Guard.Text(distance)} mm away.",
                 point.Point,

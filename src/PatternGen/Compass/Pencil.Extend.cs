@@ -32,8 +32,14 @@ public sealed partial class Pencil
     )
     {
         var (starts, directions) = Lists.SideBySide(from, through);
-        var number = _marks.Reserve(starts.Length);
-        return RecordExtend(starts, directions, to, line, at => _marks.Numbered(number++, at));
+        var number = _drawing.Marks.Reserve(starts.Length);
+        return RecordExtend(
+            starts,
+            directions,
+            to,
+            line,
+            at => _drawing.Marks.Numbered(number++, at)
+        );
     }
 
     /// <summary>Draws such a line, marking its end with a number already given out, or else a letter.</summary>
@@ -49,7 +55,10 @@ public sealed partial class Pencil
             [through],
             to,
             line,
-            at => number is { } known ? _marks.Numbered(known, at) : _marks.Lettered(at)
+            at =>
+                number is { } known
+                    ? _drawing.Marks.Numbered(known, at)
+                    : _drawing.Marks.Lettered(at)
         )[0];
 
     private MarkedLine[] RecordExtend(
@@ -73,8 +82,8 @@ public sealed partial class Pencil
                 }
             ),
         ];
-        Record(
-            new(NextNumber, StepKind.Extend)
+        _drawing.Add(
+            new(_drawing.NextNumber, StepKind.Extend)
             {
                 From = from,
                 To = through,
@@ -89,14 +98,14 @@ public sealed partial class Pencil
     /// <summary>The last place where the straightedge, laid from one point through another, crosses a curve.</summary>
     private Point LastOn(MarkedPoint from, MarkedPoint through, DrawnCurve curve)
     {
-        Distance(from, through);
-        var target = Of(curve);
+        _drawing.Distance(from, through);
+        var target = _drawing.Of(curve);
         var direction = (through.Point - from.Point).Unit();
-        var reach = CurveCrossings.Reach(target, from.Point, Tolerance).Farthest;
+        var reach = CurveCrossings.Reach(target, from.Point, _drawing.Tolerance).Farthest;
         var ray = new Segment(from.Point, from.Point + direction * (2 * reach));
         var places = CurveCrossings
-            .Between(ray, target, Tolerance)
-            .Where(place => !Tolerance.Same(place, from.Point))
+            .Between(ray, target, _drawing.Tolerance)
+            .Where(place => !_drawing.Tolerance.Same(place, from.Point))
             .ToArray();
         return places.Length > 0
             ? places.MaxBy(from.Point.DistanceTo)

@@ -27,7 +27,7 @@ public sealed partial class Pencil
         Guard.Within(steps, 1, CircleDivision.MostParts);
         Guard.Within(every, 1, steps);
         var walk = Plan(circle, start, steps, every);
-        return Walk(walk, new(_marks.Reserve(walk.Marks), 1), null);
+        return Walk(walk, new(_drawing.Marks.Reserve(walk.Marks), 1), null);
     }
 
     /// <summary>Divides a circle, starting from its top, which takes the first number.</summary>
@@ -51,10 +51,53 @@ public sealed partial class Pencil
     public IReadOnlyList<MarkedPoint> DivideCircle(DrawnCurve circle, int count, MarkedPoint start)
     {
         Guard.Within(count, 2, CircleDivision.MostParts);
-        WholeCircle(circle);
+        _drawing.WholeCircle(circle);
         ThrowIfOffCircle(circle, start);
-        var second = _marks.Reserve(count - 1);
+        var second = _drawing.Marks.Reserve(count - 1);
         return new CircleDivider(this, circle, start, second).Divide(count);
+    }
+
+    /// <summary>
+    /// Divides a circle by stepping round a larger one about the same centre and bringing the marks in along the radii:
+    /// the cure for a closing error, which shrinks as the circle grows. The compass keeps its last setting.
+    /// </summary>
+    /// <remarks>After Joshua Rose, Modern Machine-Shop Practice.</remarks>
+    /// <param name="circle">A whole circle.</param>
+    /// <param name="count">Number of parts, 2 to 360.</param>
+    /// <param name="start">A point on the circle.</param>
+    /// <param name="factor">How many times as large the other circle is, 1.1 to 1000; <see cref="CircleDivision.LargerCircle"/> finds it.</param>
+    /// <returns>The points, counter-clockwise from the start, and numbered so.</returns>
+    /// <exception cref="ArgumentException">The circle or point is of another drawing, or the point is not on the circle.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The count or factor is out of range.</exception>
+    public IReadOnlyList<MarkedPoint> DivideOnLargerCircle(
+        DrawnCurve circle,
+        int count,
+        MarkedPoint start,
+        double factor
+    )
+    {
+        var radius = _drawing.WholeCircle(circle).Radius;
+        ThrowIfOffCircle(circle, start);
+        // Nearer to the circle, its own marks would be hard to tell from those brought in.
+        Guard.Within(factor, 1.1, 1000);
+        var division = CircleDivision.Of(count, radius).OnLargerCircle(factor);
+        var number = _drawing.Marks.Reserve(count - 1);
+        var outer = new RoundNumbers(_drawing.Marks.Reserve(count - 1), 1);
+        var centre = circle.Needle!;
+
+        SetRadius(division.SteppedRadius);
+        var larger = Circle(centre, PencilLine.Guide);
+        var first = Extend(centre, start, larger, PencilLine.Guide).Point;
+        SetDividers(division.Chord, division);
+        var stepped = Walk(larger, first, count, 1, outer, division);
+        var radii = RecordExtend(
+            Lists.Each([centre], stepped.Count),
+            [.. stepped],
+            circle,
+            PencilLine.Guide,
+            at => _drawing.Marks.Numbered(number++, at)
+        );
+        return [start, .. radii.Select(line => line.Point)];
     }
 
     /// <summary>Steps round a circle for a division, with numbers already given out.</summary>
@@ -73,10 +116,12 @@ public sealed partial class Pencil
         [
             .. Enumerable
                 .Range(1, walk.Marks)
-                .Select(i => _marks.Numbered(numbers.At(i - 1), walk.PlaceOf(i * walk.Every))),
+                .Select(i =>
+                    _drawing.Marks.Numbered(numbers.At(i - 1), walk.PlaceOf(i * walk.Every))
+                ),
         ];
-        Record(
-            new(NextNumber, StepKind.Walk)
+        _drawing.Add(
+            new(_drawing.NextNumber, StepKind.Walk)
             {
                 Setting = walk.Setting,
                 Curves = [walk.Circle],
@@ -93,10 +138,10 @@ public sealed partial class Pencil
 
     private RoundWalk Plan(DrawnCurve circle, MarkedPoint start, int steps, int every)
     {
-        var setting = Setting();
-        var diameter = 2 * WholeCircle(circle).Radius;
+        var setting = _drawing.PresentSetting();
+        var diameter = 2 * _drawing.WholeCircle(circle).Radius;
         ThrowIfOffCircle(circle, start);
-        if (setting > diameter + Tolerance.Merge)
+        if (setting > diameter + _drawing.Tolerance.Merge)
             throw new PatternException(
                 $"A compass set to {Guard.Text(setting)} mm cannot step round a circle {Guard.Text(diameter)} mm wide.",
                 start.Point,
@@ -105,14 +150,14 @@ public sealed partial class Pencil
                     $"a setting of less than {Guard.Text(diameter)} mm",
                 ]
             );
-        return new(circle, start, setting, steps, every, Tolerance);
+        return new(circle, start, setting, steps, every, _drawing.Tolerance);
     }
 
     private void ThrowIfOffCircle(DrawnCurve circle, MarkedPoint point)
     {
         var (centre, radius) = (circle.Curve.Circle.Centre, circle.Curve.Circle.Radius);
-        var off = Of(point).DistanceTo(centre) - radius;
-        if (Math.Abs(off) > Tolerance.Merge)
+        var off = _drawing.Of(point).DistanceTo(centre) - radius;
+        if (Math.Abs(off) > _drawing.Tolerance.Merge)
             throw new ArgumentException(
                 $"The point {point} does not lie on the circle of {Guard.Text(radius)} mm round {centre}; it is {Guard.Text(Math.Abs(off))} mm off.",
                 nameof(point)

@@ -36,7 +36,7 @@ internal sealed class SquareLine
         Opened = 2 * half;
         _cuts = [Foot - along * half, Foot + along * half];
         // Arcs as wide as the cuts are apart cross as in an equilateral triangle.
-        var rise = along.Left * (Math.Sqrt(3) * half * (height < 0 ? -1 : 1));
+        var rise = along.Left * (Math.Sqrt(3) * half * (height < 0 && !IsOnLine ? -1 : 1));
         (_near, _beyond) = (Foot + rise, Foot - rise);
         Line = new(IsOnLine ? _near : at, _beyond);
     }

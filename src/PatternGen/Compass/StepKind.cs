@@ -4,7 +4,10 @@ namespace PatternGen;
 /// <remarks>Each value says which members of <see cref="CompassStep"/> hold its instruction.</remarks>
 public enum StepKind
 {
-    /// <summary>Mark a point to begin from: <see cref="CompassStep.Marked"/>, where it lies.</summary>
+    /// <summary>
+    /// Mark a point to begin from, <see cref="CompassStep.Marked"/>, where its coordinates say. All but the first are
+    /// measured from the first, <see cref="CompassStep.From"/>.
+    /// </summary>
     Mark,
 
     /// <summary>
