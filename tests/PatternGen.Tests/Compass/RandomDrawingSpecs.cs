@@ -116,7 +116,7 @@ public class RandomDrawingSpecs
                     _points.AddRange(
                         _pencil.DivideOnLargerCircle(
                             _curves[0],
-                            2 + choice / 15 % 9,
+                            3 + choice / 15 % 9,
                             _pencil.MarkOn(_curves[0], Angle.FromDegrees(choice % 360)),
                             2
                         )
