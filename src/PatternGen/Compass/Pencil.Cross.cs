@@ -9,7 +9,7 @@ public sealed partial class Pencil
     /// <param name="other">Another curve.</param>
     /// <param name="choice">Which crossing is meant; not needed where there is only one.</param>
     /// <exception cref="ArgumentException">A curve is of another drawing.</exception>
-    /// <exception cref="PatternException">They do not cross, or the choice does not tell which crossing is meant.</exception>
+    /// <exception cref="PatternException">They do not cross, they run along each other, or the choice does not tell which crossing is meant.</exception>
     public MarkedPoint Cross(DrawnCurve one, DrawnCurve other, CrossingChoice? choice = null)
     {
         var at = CrossingOf(one, other, choice);

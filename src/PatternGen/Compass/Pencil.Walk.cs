@@ -63,7 +63,7 @@ public sealed partial class Pencil
     /// </summary>
     /// <remarks>After Joshua Rose, Modern Machine-Shop Practice.</remarks>
     /// <param name="circle">A whole circle.</param>
-    /// <param name="count">Number of parts, 2 to 360.</param>
+    /// <param name="count">Number of parts, 3 to 360; two are the ends of a diameter.</param>
     /// <param name="start">A point on the circle.</param>
     /// <param name="factor">How many times as large the other circle is, 1.1 to 1000; <see cref="CircleDivision.LargerCircle"/> finds it.</param>
     /// <returns>The points, counter-clockwise from the start, and numbered so.</returns>
@@ -76,6 +76,7 @@ public sealed partial class Pencil
         double factor
     )
     {
+        Guard.Within(count, 3, CircleDivision.MostParts);
         var radius = _drawing.WholeCircle(circle).Radius;
         ThrowIfOffCircle(circle, start);
         // Nearer to the circle, its own marks would be hard to tell from those brought in.

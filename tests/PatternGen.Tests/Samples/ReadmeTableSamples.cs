@@ -11,7 +11,9 @@ public class ReadmeTableSamples
         var rail = Rail.Of(418, 60).WithTenons(30, 25).Named("Sideboard, front rail");
         var border = rail.Border(Band.Staggered(), 4);
         var row = TriangleRow.Between(1, 2).Down().Leaning(0.5).Curved(0.4);
-        var motif = Pattern.OfChips(new Circle(Point.Origin, 8).ToContour());
+        var rim = new Circle(Point.Origin, 8).ToContour();
+        var island = new Circle(Point.Origin, 5).ToContour();
+        var motif = Pattern.OfChips(rim);
         Pattern[] patterns =
         [
             border.Fitted(fit => fit.StaggeredRows(StaggeredEnds.HalfChips)),
@@ -22,6 +24,7 @@ public class ReadmeTableSamples
             border.Fitted(fit => fit.RepeatOnCentre()),
             border.Fitted(fit => fit.GapOnCentre()),
             rail.Border(Band).Fitted(fit => fit.CentreMotif(motif, width: 20)),
+            Pattern.OfChips(new Region(rim, island).Parts),
             border.Fitted(fit => fit.MirroredEnds()),
             border.Fitted(fit => fit.HalfTurnEnds().StaggeredRows(StaggeredEnds.Shifted)),
             border.Fitted(fit => fit.TurnedAtMiddle()),

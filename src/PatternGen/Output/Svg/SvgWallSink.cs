@@ -4,7 +4,8 @@ namespace PatternGen;
 
 /// <summary>
 /// Draws the walls of chips as flat facets from the sides to the deepest point, each as light as it faces the light.
-/// It is a picture and no measure: a long chip has a valley where this has a point.
+/// It is a picture and no measure: a long chip has a valley where this has a point. A chip without a point that sees
+/// all of its sides, such as one with a hole, is left as dark as its bottom.
 /// </summary>
 /// <param name="file">The file.</param>
 /// <param name="edge">Width in mm along the sides that is left free.</param>
@@ -19,7 +20,10 @@ internal sealed class SvgWallSink(SvgFile file, double edge) : SelectiveSink
 
     public override void Chip(in PlacedChip chip)
     {
-        if (ApexOf(chip.Shape)?.Placed(chip.Placement) is not { } apex || apex.Depth <= edge)
+        if (chip.HasHoles)
+            return;
+        var shared = ApexOf(chip.Shape.Outline);
+        if (shared?.Placed(chip.Placement) is not { } apex || apex.Depth <= edge)
             return;
         var outline = chip.Outline;
         for (var i = 0; i < outline.Length; i++)
