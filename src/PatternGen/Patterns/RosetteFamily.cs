@@ -30,6 +30,9 @@ public enum RosetteFamily
     /// <summary>Triangles from an inner circle to the rim.</summary>
     Rays,
 
+    /// <summary>Diamonds, tip to tip, between two circles.</summary>
+    Diamonds,
+
     /// <summary>Curved radii from the centre to the rim.</summary>
     Whirl,
 

@@ -27,6 +27,7 @@ public partial class Wording
             RosetteFamily.Star => Star(count, every, sets),
             RosetteFamily.SplitStar => $"Star of {count} split points",
             RosetteFamily.Rays => $"{count} rays",
+            RosetteFamily.Diamonds => $"Ring of {count} diamonds",
             RosetteFamily.Whirl => $"Whirl of {count}",
             RosetteFamily.OverlappingCircles => $"{count} overlapping circles",
             RosetteFamily.TouchingCircles => $"{count} touching circles",

@@ -10,7 +10,7 @@ internal readonly record struct RingPetal(double ArcRadius)
     {
         var half = Math.PI / count;
         var room = 2 * inner * Math.Sin(half);
-        if (ridge >= room)
+        if (!RosetteSizes.IsBelow(ridge, room))
             throw new PatternException(
                 $"Between {count} petals a ridge of {Guard.Text(ridge)} mm does not fit on a circle of {Guard.Text(inner)} mm radius, where tips are {Guard.Text(room)} mm apart.",
                 new(0, inner),

@@ -5,6 +5,7 @@ namespace PatternGen;
 public sealed partial class Rosette
 {
     /// <summary>Returns a ring of equal circles that overlap; each touches the rim and the plain disc in the middle.</summary>
+    /// <remarks>The outermost parts that neighbours share count as petals.</remarks>
     /// <param name="count">Number of circles, 3 to 36.</param>
     /// <param name="radius">Radius of the rim in mm, 1 to 4000.</param>
     /// <param name="centre">
@@ -48,9 +49,18 @@ public sealed partial class Rosette
             );
             drafting.Pencil.SetRadius(radius - middle);
             drafting.Pencil.Circles(needles);
-            foreach (var needle in needles)
-                drafting.MarkPetalBefore(Point.Origin.Towards(needle.Point, radius / middle));
+            if (family == RosetteFamily.TouchingCircles)
+                drafting.MarkPetals(needles);
+            else
+                drafting.MarkPetalsBetween(needles, OuterCrossing(count, middle, radius - middle));
         }
+    }
+
+    /// <summary>Distance from the centre of the outer place where neighbouring circles cross, by Pythagoras.</summary>
+    private static double OuterCrossing(int count, double middle, double radius)
+    {
+        var (sin, cos) = Math.SinCos(Math.PI / count);
+        return middle * cos + Math.Sqrt((radius - middle * sin) * (radius + middle * sin));
     }
 
     /// <summary>Diameter of the disc inside a ring of touching circles.</summary>
@@ -62,7 +72,7 @@ public sealed partial class Rosette
 
     private static void RefuseCirclesApart(double plain, double touching)
     {
-        if (plain >= touching * (1 - 1e-6))
+        if (!RosetteSizes.IsBelow(plain, touching))
             throw new PatternException(
                 $"Round a plain centre {Guard.Text(plain)} mm wide the circles do not overlap.",
                 Point.Origin,

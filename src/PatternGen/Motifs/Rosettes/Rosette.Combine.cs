@@ -37,7 +37,7 @@ public sealed partial class Rosette
 
     /// <summary>Returns this rosette within a regular polygon that stands on one of its sides.</summary>
     /// <remarks>
-    /// Without a gap the sides touch the rim, and the circle through the corners has the radius R / cos(180°/n): 56.569 mm
+    /// With a gap, what lies between rim and sides stays plain. Without a gap the sides touch the rim, and the circle through the corners has the radius R / cos(180°/n): 56.569 mm
     /// for a square round a rosette of 40 mm.
     /// </remarks>
     /// <param name="sides">Number of sides, 3 to 12.</param>
@@ -63,6 +63,8 @@ public sealed partial class Rosette
             var pencil = drafting.Pencil;
             pencil.JoinRound(pencil.DivideCircle(ring, sides, pencil.MarkOn(ring, first)));
             _draw(drafting);
+            if (gap > 0)
+                pencil.MarkPlain(new(0, -Radius - gap / 2));
         }
     }
 

@@ -64,7 +64,7 @@ public sealed partial class Rosette
 
     private static void RefuseDiscOverCrossings(double centre, double nearest)
     {
-        if (centre >= 2 * nearest)
+        if (!RosetteSizes.IsBelow(centre, 2 * nearest))
             throw new PatternException(
                 $"A plain centre {Guard.Text(centre)} mm wide covers places where petals cross, {Guard.Text(nearest)} mm from the centre.",
                 Point.Origin,

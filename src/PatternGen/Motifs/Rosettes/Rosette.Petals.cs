@@ -36,7 +36,10 @@ public sealed partial class Rosette
     /// Returns a rosette of petals, and leaves along the rim: from tip to tip an arc curves in as far as the rim curves
     /// out. Between petals and leaves remain triangles of three arcs.
     /// </summary>
-    /// <remarks>With six petals all leaves and petals are alike, and every arc has the rim's radius.</remarks>
+    /// <remarks>
+    /// With six petals all leaves and petals are alike, and every arc has the rim's radius. The leaves count as petals
+    /// too. It makes 3n faces, and one more for a disc.
+    /// </remarks>
     /// <param name="count">Number of petals, 6 to 36; fewer are so wide that the leaves would lie across them.</param>
     /// <param name="radius">Radius of the rim in mm, 1 to 4000.</param>
     /// <param name="centre">Diameter of the plain disc in mm, as for <see cref="Petals"/>.</param>
@@ -57,6 +60,7 @@ public sealed partial class Rosette
             drafting.Pencil.ArcsThrough(RosetteDrafting.Turned(tips, 1), tips);
             drafting.DrawPetals(tips, drafting.Disc(plain));
             drafting.MarkPetals(tips);
+            drafting.MarkPetalsBetween(tips, radius);
         }
     }
 
@@ -72,7 +76,7 @@ public sealed partial class Rosette
 
     private static void RefuseDiscOnLeaves(double centre, double reach)
     {
-        if (centre >= 2 * reach)
+        if (!RosetteSizes.IsBelow(centre, 2 * reach))
             throw new PatternException(
                 $"A plain centre {Guard.Text(centre)} mm wide reaches the leaves, which come within {Guard.Text(reach)} mm of the centre.",
                 Point.Origin,

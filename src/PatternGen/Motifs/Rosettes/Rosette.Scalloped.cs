@@ -55,7 +55,7 @@ public sealed partial class Rosette
 
     private static void RefuseHighScallops(double ring, double radius, double least)
     {
-        if (ring <= least * (1 + 1e-6))
+        if (!RosetteSizes.IsBelow(least, ring))
             throw new PatternException(
                 $"Scallops from a circle of {Guard.Text(ring)} mm radius up to {Guard.Text(radius)} mm would be half circles or more.",
                 new(0, radius),

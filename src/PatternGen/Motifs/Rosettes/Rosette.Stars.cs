@@ -88,20 +88,48 @@ public sealed partial class Rosette
         }
     }
 
+    /// <summary>Returns a ring of diamonds, tip to tip, between two circles, with a plain centre.</summary>
+    /// <remarks>On both sides of the diamonds remain triangles on the circles. It makes 3n + 1 faces.</remarks>
+    /// <param name="count">Number of diamonds, 3 to 36.</param>
+    /// <param name="radius">Radius of the rim in mm, 1 to 4000.</param>
+    /// <param name="inner">
+    /// Radius of the inner circle in mm, less than R cos(180°/n) / (2 − cos(180°/n)); half of that by default.
+    /// </param>
+    /// <exception cref="ArgumentOutOfRangeException">A number is out of range.</exception>
+    /// <exception cref="PatternException">The inner circle is so large that the diamonds would cross it.</exception>
+    public static Rosette Diamonds(int count, double radius, double? inner = null)
+    {
+        RosetteSizes.Radius(radius);
+        // As for rays, but the sides come from the circle half-way between.
+        var cos = Math.Cos(Math.PI / RosetteSizes.Count(count));
+        var share = cos / (2 - cos);
+        var foot = RosetteSizes.Inner(inner ?? share * radius / 2, radius, share, nameof(inner));
+        return Of(RosetteFamily.Diamonds, count, radius, 2 * foot, Draw);
+
+        void Draw(RosetteDrafting drafting)
+        {
+            var (tips, between) = drafting.DivideTwice(drafting.Rim(radius), count);
+            var feet = drafting.OnRing(drafting.Disc(2 * foot)!, tips);
+            var middle = drafting.Ring((radius + foot) / 2, PencilLine.Guide);
+            var corners = drafting.OnRing(middle, between);
+            drafting.DrawZigzag(tips, corners);
+            drafting.DrawZigzag(feet, corners);
+            drafting.MarkPetals(tips);
+        }
+    }
+
     /// <summary>Number of separate strokes of a star.</summary>
-    internal static int StrokesOf(int count, int every) =>
+    private static int StrokesOf(int count, int every) =>
         every == 0 ? count : StrokesOf(every, count % every);
 
     private static void RefuseNoStar(int count, int every)
     {
-        if (every >= 2 && 2 * every < count)
-            return;
         var most = (count - 1) / 2;
+        if (every >= 2 && every <= most)
+            return;
         throw new PatternException(
             $"Joining every {Guard.Text(every)} of {count} points makes no star.",
-            remedies: most >= 2
-                ? [$"a number from 2 to {most}", $"{2 * Math.Max(every, 2) + 1} points or more"]
-                : ["5 points, every second joined"]
+            remedies: most >= 2 ? [$"a number from 2 to {most}"] : ["5 points, every second joined"]
         );
     }
 }

@@ -48,7 +48,7 @@ public sealed partial class Rosette
 
     private static void RefuseShortArcs(double bend, double radius)
     {
-        if (2 * bend <= radius * (1 + 1e-6))
+        if (!RosetteSizes.IsBelow(radius, 2 * bend))
             throw new PatternException(
                 $"Arcs of {Guard.Text(bend)} mm radius from the centre do not cross a rim of {Guard.Text(radius)} mm radius.",
                 Point.Origin,

@@ -83,6 +83,18 @@ internal sealed partial class RosetteDrafting
             MarkPetalBefore(tip.Point);
     }
 
+    /// <summary>Marks the last face before a circle as a petal, half-way between each two neighbours of a round.</summary>
+    internal void MarkPetalsBetween(IReadOnlyList<MarkedPoint> round, double radius)
+    {
+        foreach (var point in round)
+            MarkPetalBefore(
+                Centre.Point.Polar(
+                    radius,
+                    (point.Point - Centre.Point).Direction + Angle.OfTurn(0.5 / round.Count)
+                )
+            );
+    }
+
     /// <summary>Marks the last face on the straight way from the centre to a place as a petal.</summary>
     internal void MarkPetalBefore(Point to)
     {
@@ -93,7 +105,7 @@ internal sealed partial class RosetteDrafting
         double[] places =
         [
             .. Pencil
-                .Steps.SelectMany(step => step.Drawn)
+                .Drawing.Steps.SelectMany(step => step.Drawn)
                 .Where(curve => curve.Line == PencilLine.Drawn)
                 .SelectMany(curve => CurveCrossings.Between(line, curve.Curve, tolerance))
                 .Select(from.DistanceTo)

@@ -13,6 +13,7 @@ public static class RosetteSampler
         new("Twelve petals", Rosette.Petals(12, Radius)),
         new("Second six", Rosette.Overlaid(2, 6, Radius, PetalCrossing.Stopped)),
         new("Second six drawn through", Rosette.Overlaid(2, 6, Radius)),
+        new("Net of petals", Rosette.Overlaid(3, 8, Radius, centre: 6)),
         new("Two levels", Rosette.TwoLevel(8, Radius)),
         new("Ring of petals", Rosette.PetalRing(24, Radius, 14)),
         new("Scalloped rim", Rosette.Scalloped(10, Radius)),
@@ -20,7 +21,7 @@ public static class RosetteSampler
         new("Two triangles", Rosette.Star(6, 2, Radius)),
         new("Split star", Rosette.SplitStar(8, Radius)),
         new("Rays", Rosette.Rays(16, Radius)),
-        new("Whirl", Rosette.Whirl(12, Radius)),
+        new("Whirl", Rosette.Whirl(16, Radius, centre: 6)),
         new("Overlapping circles", Rosette.OverlappingCircles(12, Radius)),
         new("Touching circles", Rosette.TouchingCircles(9, Radius)),
         new("Half fan", Rosette.Fan(7, Radius)),
@@ -28,9 +29,14 @@ public static class RosetteSampler
             "Petals within rays",
             Rosette.Nested(Rosette.Rays(24, Radius, 26), Rosette.Wreathed(6, 24))
         ),
+        new("Ring of diamonds", Rosette.Diamonds(16, Radius)),
+        new(
+            "Petals within diamonds",
+            Rosette.Nested(Rosette.Diamonds(24, Radius, 28), Rosette.Petals(8, 26))
+        ),
         new(
             "Whirl in a square",
-            Rosette.Whirl(12, Radius, WhirlTurn.Right, centre: 8).WithinPolygon(4)
+            Rosette.Whirl(12, 36, WhirlTurn.Right, centre: 12).WithinPolygon(4)
         ),
     ];
 }

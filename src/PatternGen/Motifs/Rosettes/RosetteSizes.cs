@@ -12,6 +12,12 @@ internal static class RosetteSizes
     /// <summary>Largest radius in mm, 4 m: wider than any board, and near enough for every compass point to have coordinates.</summary>
     private const double MostRadius = 4000;
 
+    /// <summary>A size as near to its limit as this share of it counts as there; a part as thin as that is none.</summary>
+    private const double NoRoom = 1e-6;
+
+    /// <summary>Whether a size stays under a limit by enough to leave room.</summary>
+    internal static bool IsBelow(double size, double limit) => size < limit * (1 - NoRoom);
+
     internal static int Count(
         int count,
         [CallerArgumentExpression(nameof(count))] string name = ""
@@ -28,7 +34,7 @@ internal static class RosetteSizes
     {
         var needed = tips > Rosette.MostTips ? Rosette.LeastCentre : 0;
         var centre = asked is { } given ? Guard.NotNegative(given, "centre") : needed;
-        return centre < 2 * radius
+        return IsBelow(centre, 2 * radius)
             ? centre
             : throw new PatternException(
                 $"A plain centre {Guard.Text(centre)} mm wide leaves no room within a radius of {Guard.Text(radius)} mm.",
@@ -54,7 +60,7 @@ internal static class RosetteSizes
     )
     {
         var limit = share * radius;
-        return Guard.Positive(inner, name) < limit
+        return IsBelow(Guard.Positive(inner, name), limit)
             ? inner
             : throw new PatternException(
                 $"An inner circle of {Guard.Text(inner)} mm radius leaves no room within a rim of {Guard.Text(radius)} mm radius.",
