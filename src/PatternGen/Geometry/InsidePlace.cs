@@ -8,7 +8,7 @@ namespace PatternGen.Geometry;
 internal readonly struct InsidePlace
 {
     /// <summary>Share by which the largest circle may be larger than the one found. For a number to stand in, more digits would show nothing.</summary>
-    internal const double Accuracy = 0.03;
+    internal const double Accuracy = 0.01;
 
     /// <summary>A thin band round a wide circle has equally good places all along; after this many squares the best will do.</summary>
     private const int MaxSquares = 20_000;

@@ -65,7 +65,7 @@ public sealed class DrawingPart
 
     /// <summary>
     /// A place well inside, for a number to stand: the middle of a circle of radius <see cref="Clearance"/> that fits in,
-    /// and is within 3 % of the largest that does unless the part is a band over a thousand times as long as wide.
+    /// and is within 1 % of the largest that does unless the part is a band over a thousand times as long as wide.
     /// </summary>
     public Point InsidePoint => _inside.Value.Point;
 

@@ -62,11 +62,12 @@ internal sealed class FaceShape
     private static bool IsRound(RegionPart part, Point centre) =>
         part.Holes.Any(hole => Winding.Of(hole, centre) != 0);
 
-    /// <summary>A hair below level, to the right, is level: rounding must not move the first part of a ring to its end.</summary>
+    /// <summary>A hair above or below level, to the right, is level: rounding must not move the first part of a ring to its end.</summary>
     private static Angle Turned(Vector from, double near)
     {
         var angle = from.Direction.Normalized();
-        return (Math.Tau - angle.Radians) * from.Length <= near ? Angle.Zero : angle;
+        var off = Math.Min(angle.Radians, Math.Tau - angle.Radians) * from.Length;
+        return off <= near ? Angle.Zero : angle;
     }
 
     private static Point CentroidOf(RegionPart part)

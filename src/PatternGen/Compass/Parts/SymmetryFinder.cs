@@ -76,13 +76,14 @@ internal sealed class SymmetryFinder
         return null;
     }
 
-    /// <summary>The mirror line that lies next to level; a hair below level is level.</summary>
+    /// <summary>The mirror line next to level; a hair above or below it, a hundredth of what is near, it is level.</summary>
     private Angle WithinStep(double direction, double step)
     {
         var rest = direction - step * Math.Floor(direction / step);
-        var reach = _runs.Max(run => run.Start.DistanceTo(_centre));
-        var hair = _near / Math.Max(reach, _near);
-        return rest < hair || step - rest < hair ? Angle.Zero : Angle.FromRadians(rest);
+        var reach = _runs.SelectMany(PointsOf).Max(point => point.DistanceTo(_centre));
+        return Math.Min(rest, step - rest) * reach < _near / 100
+            ? Angle.Zero
+            : Angle.FromRadians(rest);
     }
 
     /// <summary>Where a symmetry takes each bounded face; null if it is none.</summary>

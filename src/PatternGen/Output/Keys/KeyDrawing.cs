@@ -25,7 +25,7 @@ internal sealed class KeyDrawing
     internal KeyDrawing(CompassDrawing drawing)
     {
         _lines.AddRange(drawing.Curves.Select(ChainOf));
-        var small = new List<DrawingPart>();
+        var small = new List<IReadOnlyList<DrawingPart>>();
         foreach (var orbit in Enumerable.Range(1, drawing.OrbitCount).Select(drawing.OrbitParts))
         {
             if (orbit[0].IsPlain)
@@ -34,9 +34,9 @@ internal sealed class KeyDrawing
             if (height >= Lowest)
                 _labels.AddRange(orbit.Select(part => Centred(part, height)));
             else
-                small.Add(NearestToTheRight(orbit));
+                small.Add(orbit);
         }
-        SetBeside(drawing.Extents, small);
+        SetBeside(drawing.Extents, [.. small.Select(EasiestToReach)]);
     }
 
     internal IReadOnlyList<Chain> Lines => _lines;
@@ -62,19 +62,27 @@ internal sealed class KeyDrawing
         return new(Number(part), part.InsidePoint - new Vector(width / 2, height / 2), height);
     }
 
-    private static DrawingPart NearestToTheRight(IReadOnlyList<DrawingPart> orbit) =>
-        orbit.MaxBy(part => part.InsidePoint.X)!;
+    /// <summary>The part whose level way to the right crosses the fewest numbers; of several, the one farthest to the right.</summary>
+    private DrawingPart EasiestToReach(IReadOnlyList<DrawingPart> orbit) =>
+        orbit
+            .OrderBy(part => _labels.Count(label => IsInTheWay(label.Box(), part.InsidePoint)))
+            .ThenByDescending(part => part.InsidePoint.X)
+            .First();
 
-    /// <summary>In a column to the right of the figure, in the order of the parts' heights, so that lines hardly cross.</summary>
-    private void SetBeside(Extents figure, List<DrawingPart> parts)
+    private static bool IsInTheWay(Extents box, Point from) =>
+        box.Max.X > from.X && box.Min.Y <= from.Y && from.Y <= box.Max.Y;
+
+    /// <summary>In a column to the right of the figure, each at the height of its part or as near above it as there is room.</summary>
+    private void SetBeside(Extents figure, IEnumerable<DrawingPart> parts)
     {
-        parts.Sort((one, other) => one.InsidePoint.Y.CompareTo(other.InsidePoint.Y));
         var left = figure.Max.X + Away * Beside;
-        for (var i = 0; i < parts.Count; i++)
+        var lowest = double.NegativeInfinity;
+        foreach (var part in parts.OrderBy(part => part.InsidePoint.Y))
         {
-            var middle = figure.Centre.Y + (i - (parts.Count - 1) / 2.0) * Spacing * Beside;
-            _labels.Add(new(Number(parts[i]), new(left, middle - Beside / 2), Beside));
-            AddLine(parts[i], new(left - Beside / 2, middle));
+            var middle = Math.Max(lowest, part.InsidePoint.Y);
+            lowest = middle + Spacing * Beside;
+            _labels.Add(new(Number(part), new(left, middle - Beside / 2), Beside));
+            AddLine(part, new(left - Beside / 2, middle));
         }
     }
 
