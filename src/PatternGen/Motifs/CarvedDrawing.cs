@@ -90,7 +90,7 @@ public sealed class CarvedDrawing : Pattern
 
     internal override IEnumerable<string> Facts(Wording words) =>
         [
-            words.CompassDrawing(Drawing.Extents.Width, Drawing.Extents.Height),
+            DrawingTitle.Of(Drawing, words),
             words.Carved([.. _parts.Select(part => part.Orbit).Distinct().Order()], CarvedShare),
         ];
 

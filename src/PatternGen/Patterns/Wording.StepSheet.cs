@@ -5,9 +5,6 @@ public partial class Wording
     /// <summary>How many steps a drawing takes.</summary>
     public virtual string StepCount(int steps) => steps == 1 ? "1 step" : $"{steps} steps";
 
-    /// <summary>What a compass drawing without a name is called.</summary>
-    public virtual string UntitledDrawing => "Compass drawing";
-
     /// <summary>Said at the top of a step sheet.</summary>
     public virtual string StepSheetNote =>
         "New lines are strong, earlier ones faint, and a ring marks where the needle stands. The pictures are not to scale: measure what the text says.";

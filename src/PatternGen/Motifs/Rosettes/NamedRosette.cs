@@ -4,10 +4,12 @@ namespace PatternGen;
 /// <remarks>Immutable and safe to share between threads.</remarks>
 public sealed class NamedRosette
 {
-    internal NamedRosette(string name, Rosette rosette)
+    internal NamedRosette(string name, Rosette rosette, params int[] orbits)
     {
         Name = name;
         Rosette = rosette;
+        Carved =
+            orbits.Length > 0 ? rosette.CarveOrbits(orbits) : rosette.Carve(part => part.IsPetal);
     }
 
     /// <summary>The name, plain words for what one sees.</summary>
@@ -15,4 +17,7 @@ public sealed class NamedRosette
 
     /// <summary>The rosette.</summary>
     public Rosette Rosette { get; }
+
+    /// <summary>The rosette carved: its petals, or what else suits its drawing.</summary>
+    public CarvedDrawing Carved { get; }
 }

@@ -16,11 +16,6 @@ public static class DrawingKeys
         Guard.NotNull(drawing);
         var key = new KeyDrawing(drawing);
         var root = new MotifNode { LayoutLines = [.. key.Lines], Labels = [.. key.Labels] };
-        return new DrawnPattern(
-            root,
-            null,
-            words =>
-                [words.Key(words.CompassDrawing(drawing.Extents.Width, drawing.Extents.Height))]
-        );
+        return new DrawnPattern(root, null, words => [words.Key(DrawingTitle.Of(drawing, words))]);
     }
 }
