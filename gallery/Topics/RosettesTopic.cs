@@ -15,7 +15,10 @@ internal sealed class RosettesTopic(string folder) : ITopic
             Work.Picture("rosettes.png", folder, of: "rosettes.svg"),
             new("designs.svg", (path, stop) => Designs.SaveAsync(path, cancellation: stop)),
             Work.Picture("designs.png", folder, of: "designs.svg"),
-            new("key.svg", (path, stop) => Twelve.Key().SaveAsync(path, For.Paper, cancellation: stop)),
+            new(
+                "key.svg",
+                (path, stop) => Twelve.Key().SaveAsync(path, For.Paper, cancellation: stop)
+            ),
             Work.Picture("key.png", folder, of: "key.svg"),
             .. Steps("twelve-petals", Rosette.Petals(12, 40)),
             .. Steps("second-six", Rosette.Overlaid(2, 6, 40, PetalCrossing.Stopped)),
@@ -27,7 +30,7 @@ internal sealed class RosettesTopic(string folder) : ITopic
             new("rosettes.png", "The sample rosettes on one sheet", ["rosettes.svg"]),
             new(
                 "designs.png",
-                "All designs that the drawing of two times six petals holds",
+                "All designs that the drawing of two times six petals holds, if each is to look the same after a sixth of a turn; under each its id, f for those that keep all symmetry",
                 ["designs.svg"]
             ),
             new(
@@ -53,11 +56,11 @@ internal sealed class RosettesTopic(string folder) : ITopic
 
     private static Pattern Designs =>
         ContactSheet.Of(
-            "Two times six petals, all designs",
+            "Two times six petals, all designs that look the same after a sixth of a turn",
             Twelve
-                .AllDesigns()
+                .AllDesigns(Symmetry.TurnsOf(6))
                 .Select(design => ((Pattern)design.Carve().WithDrawing(), design.Id)),
-            columns: 5
+            columns: 6
         );
 
     private static Exhibit Steps(string name, string caption) =>

@@ -39,7 +39,7 @@ internal sealed class FanDrafting(
     private MarkedPoint[] Tips(DrawnCurve rim, MarkedPoint start)
     {
         Pencil.SetRadius(2 * radius * Math.Sin(span.Radians / (4 * count)));
-        return [.. Pencil.Walk(rim, start, 2 * count - 1).Where((_, i) => i % 2 == 0)];
+        return [.. Pencil.Walk(rim, start, 2 * count - 1).Where((_, i) => i % 2 == 1)];
     }
 
     private DrawnCurve PartOfDisc(double plain, IEnumerable<DrawnCurve> radii)
