@@ -23,6 +23,14 @@ internal sealed class PointMarks
     internal MarkedPoint Numbered(int number, Point at) =>
         Find(at) ?? Add(FormattableString.Invariant($"{number}"), at);
 
+    /// <summary>Points of a round, with numbers that were reserved.</summary>
+    internal MarkedPoint[] Numbered(RoundNumbers numbers, IEnumerable<Point> places) =>
+        [.. places.Select((at, i) => Numbered(numbers.At(i), at))];
+
+    /// <summary>Points of a round, with the next numbers.</summary>
+    internal MarkedPoint[] NextNumbered(Point[] places) =>
+        Numbered(new(Reserve(places.Length), 1), places);
+
     /// <summary>The first of so many numbers in a row, kept for a round.</summary>
     internal int Reserve(int count)
     {
