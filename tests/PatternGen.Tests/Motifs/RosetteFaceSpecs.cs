@@ -30,6 +30,35 @@ public class RosetteFaceSpecs
         arrangement.BoundedFaces.Count().ShouldBe(faces);
     }
 
+    /// <summary>
+    /// With N = sn tips, sides cross in s − 1 rings of N places. Whole: 1 + sN + N nodes and 2sN + N pieces, so (s + 1)N
+    /// faces. Stopped: 2(N − n) places where later sides end on others, so 1 + N + 2(N − n) nodes, 3N + 2(N − n) pieces and
+    /// 2N faces. A disc adds one.
+    /// </summary>
+    [Theory]
+    [InlineData(2, 4)]
+    [InlineData(2, 36)]
+    [InlineData(3, 8)]
+    [InlineData(4, 6)]
+    [InlineData(5, 3)]
+    [InlineData(6, 12)]
+    public void Any_number_of_overlaid_sets_has_the_faces_counted_by_hand(int sets, int petals)
+    {
+        var tips = sets * petals;
+        FacesOf(PetalCrossing.Whole, 0).ShouldBe((sets + 1) * tips);
+        FacesOf(PetalCrossing.Whole, 2).ShouldBe((sets + 1) * tips + 1);
+        FacesOf(PetalCrossing.Stopped, 0).ShouldBe(2 * tips);
+        FacesOf(PetalCrossing.Stopped, 2).ShouldBe(2 * tips + 1);
+
+        int FacesOf(PetalCrossing crossing, double centre)
+        {
+            var rosette = Rosette.Overlaid(sets, petals, 40, crossing, centre);
+            var arrangement = Arrangement.Of(rosette.Curves);
+            arrangement.Validate().ShouldBeEmpty();
+            return arrangement.BoundedFaces.Count();
+        }
+    }
+
     /// <summary>The six-petal figure: 7 equal circles have 13 points, 36 arcs and 24 regions, of which 6 are petals; by Euler's relation.</summary>
     [Fact]
     public void The_arcs_of_six_petals_belong_to_the_figure_of_seven_circles()

@@ -51,6 +51,13 @@ internal static class RosetteFamilies
             Rosette.OverlappingCircles(n, Radius, n > 4 ? 16 : 4),
             n > 4 ? Overlapping(n, middle: 24, radius: 16) : Overlapping(n, middle: 21, radius: 19)
         );
+        // P pairs, all but the opposite ones, cross once beside the centre; with n places on the rim, 1 + n + P nodes and
+        // 2n + 2P + n pieces. 1 + 3n + 2P − (1 + n + P) = 2n + P.
+        yield return (
+            "Circles through the centre",
+            Rosette.OverlappingCircles(n, Radius, 0),
+            2 * n + n * (n - 1) / 2 - (n % 2 == 0 ? n / 2 : 0)
+        );
         // 3n places where circles touch; 4n pieces of the n circles, n arcs of both others. 1 + 6n − 3n = 3n + 1.
         yield return ("Touching circles", Rosette.TouchingCircles(n, Radius), 3 * n + 1);
         // Without a disc: n tips, 2 corners, the centre; 2n sides, 2 radii, n + 1 arcs. 1 + 3n + 3 − (n + 3) = 2n + 1.

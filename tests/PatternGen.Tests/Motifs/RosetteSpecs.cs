@@ -64,6 +64,20 @@ public class RosetteSpecs
         }
     }
 
+    /// <summary>R / (2 sin 22.5°), with 2 sin 22.5° = √(2 − √2).</summary>
+    [Fact]
+    public void Each_level_has_arcs_for_its_own_radius()
+    {
+        var radii = Rosette
+            .TwoLevel(8, 40, inner: 20)
+            .Curves.Where(curve => !curve.IsCircle)
+            .Select(curve => curve.Segment.Radius * Math.Sqrt(2 - Math.Sqrt(2)))
+            .ToArray();
+
+        radii.Count(radius => Math.Abs(radius - 40) < 1e-9).ShouldBe(16);
+        radii.Count(radius => Math.Abs(radius - 20) < 1e-9).ShouldBe(8);
+    }
+
     /// <summary>MathWorld, "Star Polygon" and "Pentagram": the outer notches over the radius.</summary>
     [Theory]
     [InlineData(5, 2, 0.381966011250105)]
@@ -228,6 +242,7 @@ public class RosetteSpecs
                 Math.Abs(line.Start.Y + 40) < 1e-9 && Math.Abs(line.End.Y + 40) < 1e-9
             );
         }
+        Rosette.Petals(6, 40).WithinPolygon(4).Radius.ShouldBe(40 * Math.Sqrt(2), 1e-9);
         Rosette.Petals(6, 40).WithinPolygon(4).Extents.Width.ShouldBe(80, 1e-9);
         Rosette.Petals(6, 40).WithinPolygon(4, gap: 2).Extents.Width.ShouldBe(84, 1e-9);
     }
