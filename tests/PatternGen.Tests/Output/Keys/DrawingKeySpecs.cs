@@ -44,7 +44,9 @@ public class DrawingKeySpecs
             .ToList();
         small.ShouldNotBeEmpty();
         var beside = key.Labels.Where(label => label.At.X > drawing.Extents.Max.X).ToList();
-        small.ShouldBeSubsetOf(beside.Select(label => int.Parse(label.Text, CultureInfo.InvariantCulture)));
+        small.ShouldBeSubsetOf(
+            beside.Select(label => int.Parse(label.Text, CultureInfo.InvariantCulture))
+        );
         foreach (var (one, other) in beside.Zip(beside.Skip(1)))
             (other.At.Y - one.At.Y).ShouldBeGreaterThan(1.5 * one.Height);
         // The lines of the figure, and for each number beside it a way with a ring at its end.
