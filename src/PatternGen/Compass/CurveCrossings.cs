@@ -5,7 +5,8 @@ namespace PatternGen;
 /// <summary>Where two curves of a drawing cross or touch.</summary>
 internal static class CurveCrossings
 {
-    /// <summary>Each place once, in order along the first curve. Stretches that the curves share count by their ends.</summary>
+    /// <summary>Each place once.</summary>
+    /// <exception cref="PatternException">They run along each other.</exception>
     internal static IReadOnlyList<Point> Between(Curve one, Curve other, Tolerance tolerance)
     {
         var places = new PointMerger(tolerance.Merge);
@@ -13,13 +14,14 @@ internal static class CurveCrossings
         foreach (var otherPart in Parts(other))
         {
             var meeting = part.Intersect(otherPart, tolerance);
+            if (meeting.StretchCount > 0)
+                throw new PatternException(
+                    "The curves run along each other, so that no place is the one where they cross.",
+                    meeting.StretchAt(0).Start,
+                    ["a curve that crosses the other"]
+                );
             for (var i = 0; i < meeting.PointCount; i++)
                 places.IdOf(meeting.PointAt(i));
-            for (var i = 0; i < meeting.StretchCount; i++)
-            {
-                places.IdOf(meeting.StretchAt(i).Start);
-                places.IdOf(meeting.StretchAt(i).End);
-            }
         }
         return places.Points;
     }

@@ -24,7 +24,7 @@ public sealed partial class Pencil
     {
         Guard.Defined(line);
         var setting = SetForCrossing(from, to);
-        var middle = _drawing.Marks.Lettered(from.Point.Towards(to.Point, 0.5));
+        var middle = Drawing.Marks.Lettered(from.Point.Towards(to.Point, 0.5));
         var (left, right) = Crossings(from, to, setting);
         var across = new DrawnCurve(new Segment(left, right), line)
         {
@@ -32,15 +32,15 @@ public sealed partial class Pencil
             To = to,
             IsAcross = true,
         };
-        _drawing.Add(
-            new(_drawing.NextNumber, StepKind.Bisect)
+        Drawing.Add(
+            new(Drawing.NextNumber, StepKind.Bisect)
             {
                 Setting = setting,
                 From = [from],
                 To = [to],
                 Marked = [middle],
                 Drawn = [across, .. Ticks(from, to, left, right)],
-                OutsideOf = _drawing.EdgeInside([from, to]),
+                OutsideOf = Drawing.EdgeInside([from, to]),
             }
         );
         return new(across, middle);
@@ -57,10 +57,11 @@ public sealed partial class Pencil
     /// <exception cref="ArgumentException">The circle or a point is of another drawing, or a point not on the circle.</exception>
     public MarkedPoint BisectArc(DrawnCurve circle, MarkedPoint from, MarkedPoint to)
     {
-        _drawing.WholeCircle(circle);
+        Drawing.WholeCircle(circle);
         ThrowIfOffCircle(circle, from);
         ThrowIfOffCircle(circle, to);
-        return BisectArc(circle, from, to, _drawing.Marks.Reserve(1));
+        Drawing.Distance(from, to);
+        return BisectArc(circle, from, to, Drawing.Marks.Reserve(1));
     }
 
     /// <summary>
@@ -81,33 +82,33 @@ public sealed partial class Pencil
     )
     {
         Guard.Defined(line);
-        var setting = _drawing.PresentSetting();
+        var setting = Drawing.PresentSetting();
         var square = new SquareLine(
-            _drawing.StraightLine(to),
+            Drawing.StraightLine(to),
             through,
-            _drawing.Of(through),
+            Drawing.Of(through),
             setting,
-            _drawing.Tolerance
+            Drawing.Tolerance
         );
-        var foot = square.IsOnLine ? through : _drawing.Marks.Lettered(square.Foot);
+        var foot = square.IsOnLine ? through : Drawing.Marks.Lettered(square.Foot);
         var drawn = new DrawnCurve(square.Line, line)
         {
             From = through,
             To = square.IsOnLine ? null : foot,
             IsAcross = square.IsOnLine,
         };
-        _drawing.Add(
-            new(_drawing.NextNumber, StepKind.Perpendicular)
+        Drawing.Add(
+            new(Drawing.NextNumber, StepKind.Perpendicular)
             {
                 Setting = setting,
                 Needles = [through],
                 Curves = [to],
                 Marked = [foot],
                 Drawn = [drawn, .. square.Ticks()],
-                OutsideOf = _drawing.EdgeInside([through]),
+                OutsideOf = Drawing.EdgeInside([through]),
             }
         );
-        _drawing.Setting = square.Opened;
+        Drawing.Setting = square.Opened;
         return new(drawn, foot);
     }
 
@@ -120,19 +121,18 @@ public sealed partial class Pencil
     /// <exception cref="ArgumentOutOfRangeException">The number of parts is out of range.</exception>
     public IReadOnlyList<MarkedPoint> DivideLine(MarkedPoint from, MarkedPoint to, int parts)
     {
-        var setting =
-            _drawing.Distance(from, to) / Guard.Within(parts, 2, CircleDivision.MostParts);
+        var setting = Drawing.Distance(from, to) / Guard.Within(parts, 2, CircleDivision.MostParts);
         MarkedPoint[] marked =
         [
             .. Enumerable
                 .Range(1, parts - 1)
                 .Select(i =>
-                    _drawing.Marks.Lettered(from.Point.Towards(to.Point, (double)i / parts))
+                    Drawing.Marks.Lettered(from.Point.Towards(to.Point, (double)i / parts))
                 ),
         ];
-        _drawing.Setting = setting;
-        _drawing.Add(
-            new(_drawing.NextNumber, StepKind.DivideLine)
+        Drawing.Setting = setting;
+        Drawing.Add(
+            new(Drawing.NextNumber, StepKind.DivideLine)
             {
                 Setting = setting,
                 From = [from],
@@ -153,10 +153,10 @@ public sealed partial class Pencil
         // The counter-clockwise arc lies right of its chord.
         var middle = round.Centre + (right - left).Unit() * round.Radius;
         var marked = number is { } known
-            ? _drawing.Marks.Numbered(known, middle)
-            : _drawing.Marks.Lettered(middle);
-        _drawing.Add(
-            new(_drawing.NextNumber, StepKind.BisectArc)
+            ? Drawing.Marks.Numbered(known, middle)
+            : Drawing.Marks.Lettered(middle);
+        Drawing.Add(
+            new(Drawing.NextNumber, StepKind.BisectArc)
             {
                 Setting = setting,
                 From = [from],
@@ -164,7 +164,7 @@ public sealed partial class Pencil
                 Curves = [circle],
                 Marked = [marked],
                 Drawn = [.. Ticks(from, to, left, right)],
-                OutsideOf = _drawing.EdgeInside([from, to]),
+                OutsideOf = Drawing.EdgeInside([from, to]),
             }
         );
         return marked;
@@ -173,14 +173,14 @@ public sealed partial class Pencil
     /// <summary>The setting for arcs from two points that cross on both sides.</summary>
     private double SetForCrossing(MarkedPoint from, MarkedPoint to)
     {
-        var distance = _drawing.Distance(from, to);
+        var distance = Drawing.Distance(from, to);
         if (
-            _drawing.Setting is not { } present
+            Drawing.Setting is not { } present
             || present < LeastOfDistance * distance
             || present > MostOfDistance * distance
         )
             SetRadius(from, to);
-        return _drawing.PresentSetting();
+        return Drawing.PresentSetting();
     }
 
     private (Point Left, Point Right) Crossings(MarkedPoint from, MarkedPoint to, double setting) =>

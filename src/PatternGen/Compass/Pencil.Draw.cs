@@ -19,26 +19,23 @@ public sealed partial class Pencil
         PencilLine line = PencilLine.Drawn
     )
     {
-        var setting = _drawing.PresentSetting();
+        var setting = Drawing.PresentSetting();
         var stands = Lists.Each(needles);
         Guard.Defined(line);
         DrawnCurve[] circles =
         [
-            .. stands.Select(needle => new DrawnCurve(
-                new Circle(_drawing.Of(needle), setting),
-                line
-            )
+            .. stands.Select(needle => new DrawnCurve(new Circle(Drawing.Of(needle), setting), line)
             {
                 Needle = needle,
             }),
         ];
-        _drawing.Add(
-            new(_drawing.NextNumber, StepKind.Circle)
+        Drawing.Add(
+            new(Drawing.NextNumber, StepKind.Circle)
             {
                 Setting = setting,
                 Needles = stands,
                 Drawn = circles,
-                OutsideOf = _drawing.EdgeInside(stands),
+                OutsideOf = Drawing.EdgeInside(stands),
             }
         );
         return circles;
@@ -72,7 +69,7 @@ public sealed partial class Pencil
         PencilLine line = PencilLine.Drawn
     )
     {
-        var setting = _drawing.PresentSetting();
+        var setting = Drawing.PresentSetting();
         var stands = Lists.Each(needles);
         var starts = Lists.Each(from, stands.Length);
         var ends = Lists.Each(to, stands.Length);
@@ -80,15 +77,15 @@ public sealed partial class Pencil
         var arcs = new DrawnCurve[stands.Length];
         for (var i = 0; i < arcs.Length; i++)
             arcs[i] = ArcRound(stands[i], starts[i], ends[i], setting, line);
-        _drawing.Add(
-            new(_drawing.NextNumber, StepKind.Arc)
+        Drawing.Add(
+            new(Drawing.NextNumber, StepKind.Arc)
             {
                 Setting = setting,
                 Needles = stands,
                 From = starts,
                 To = ends,
                 Drawn = arcs,
-                OutsideOf = _drawing.EdgeInside(stands),
+                OutsideOf = Drawing.EdgeInside(stands),
             }
         );
         return arcs;
@@ -140,8 +137,8 @@ public sealed partial class Pencil
         var lines = new DrawnCurve[starts.Length];
         for (var i = 0; i < lines.Length; i++)
             lines[i] = LineBetween(starts[i], ends[i], line);
-        _drawing.Add(
-            new(_drawing.NextNumber, StepKind.Join)
+        Drawing.Add(
+            new(Drawing.NextNumber, StepKind.Join)
             {
                 From = starts,
                 To = ends,
@@ -177,7 +174,7 @@ public sealed partial class Pencil
     {
         ThrowIfOutOfReach(needle, from, setting);
         ThrowIfOutOfReach(needle, to, setting);
-        _drawing.Distance(from, to);
+        Drawing.Distance(from, to);
         var sweep = AngleBetween(from.Point - needle.Point, to.Point - needle.Point);
         return new(new Segment(from.Point, to.Point, Math.Tan(sweep / 4)), line)
         {
@@ -189,14 +186,14 @@ public sealed partial class Pencil
 
     private DrawnCurve LineBetween(MarkedPoint from, MarkedPoint to, PencilLine line)
     {
-        _drawing.Distance(from, to);
+        Drawing.Distance(from, to);
         return new(new Segment(from.Point, to.Point), line) { From = from, To = to };
     }
 
     private void ThrowIfOutOfReach(MarkedPoint needle, MarkedPoint point, double setting)
     {
-        var distance = _drawing.Distance(needle, point);
-        if (Math.Abs(distance - setting) > _drawing.Tolerance.Merge)
+        var distance = Drawing.Distance(needle, point);
+        if (Math.Abs(distance - setting) > Drawing.Tolerance.Merge)
             throw new PatternException(
                 $"From {needle.Label}, a compass set to {Guard.Text(setting)} mm does not meet {point.Label}, {Guard.Text(distance)} mm away.",
                 point.Point,

@@ -32,14 +32,7 @@ public sealed partial class Pencil
     )
     {
         var (starts, directions) = Lists.SideBySide(from, through);
-        var number = _drawing.Marks.Reserve(starts.Length);
-        return RecordExtend(
-            starts,
-            directions,
-            to,
-            line,
-            at => _drawing.Marks.Numbered(number++, at)
-        );
+        return RecordExtend(starts, directions, to, line, Drawing.Marks.NextNumbered);
     }
 
     /// <summary>Draws such a line, marking its end with a number already given out, or else a letter.</summary>
@@ -55,10 +48,12 @@ public sealed partial class Pencil
             [through],
             to,
             line,
-            at =>
-                number is { } known
-                    ? _drawing.Marks.Numbered(known, at)
-                    : _drawing.Marks.Lettered(at)
+            places =>
+                [
+                    number is { } known
+                        ? Drawing.Marks.Numbered(known, places[0])
+                        : Drawing.Marks.Lettered(places[0]),
+                ]
         )[0];
 
     private MarkedLine[] RecordExtend(
@@ -66,29 +61,24 @@ public sealed partial class Pencil
         MarkedPoint[] through,
         DrawnCurve to,
         PencilLine line,
-        Func<Point, MarkedPoint> mark
+        Func<Point[], MarkedPoint[]> mark
     )
     {
         Guard.Defined(line);
         // All are found before the first is marked, so that an error leaves no mark without a step.
         Point[] places = [.. from.Zip(through, (a, b) => LastOn(a, b, to))];
+        var ends = mark(places);
         MarkedLine[] lines =
         [
-            .. places.Select(
-                (at, i) =>
-                {
-                    var end = mark(at);
-                    return new MarkedLine(LineBetween(from[i], end, line), end);
-                }
-            ),
+            .. ends.Select((end, i) => new MarkedLine(LineBetween(from[i], end, line), end)),
         ];
-        _drawing.Add(
-            new(_drawing.NextNumber, StepKind.Extend)
+        Drawing.Add(
+            new(Drawing.NextNumber, StepKind.Extend)
             {
                 From = from,
                 To = through,
                 Curves = [to],
-                Marked = [.. lines.Select(drawn => drawn.Point)],
+                Marked = ends,
                 Drawn = [.. lines.Select(drawn => drawn.Line)],
             }
         );
@@ -98,14 +88,14 @@ public sealed partial class Pencil
     /// <summary>The last place where the straightedge, laid from one point through another, crosses a curve.</summary>
     private Point LastOn(MarkedPoint from, MarkedPoint through, DrawnCurve curve)
     {
-        _drawing.Distance(from, through);
-        var target = _drawing.Of(curve);
+        Drawing.Distance(from, through);
+        var target = Drawing.Of(curve);
         var direction = (through.Point - from.Point).Unit();
-        var reach = CurveCrossings.Reach(target, from.Point, _drawing.Tolerance).Farthest;
+        var reach = CurveCrossings.Reach(target, from.Point, Drawing.Tolerance).Farthest;
         var ray = new Segment(from.Point, from.Point + direction * (2 * reach));
         var places = CurveCrossings
-            .Between(ray, target, _drawing.Tolerance)
-            .Where(place => !_drawing.Tolerance.Same(place, from.Point))
+            .Between(ray, target, Drawing.Tolerance)
+            .Where(place => !Drawing.Tolerance.Same(place, from.Point))
             .ToArray();
         return places.Length > 0
             ? places.MaxBy(from.Point.DistanceTo)

@@ -27,7 +27,7 @@ public sealed partial class Pencil
         Guard.Within(steps, 1, CircleDivision.MostParts);
         Guard.Within(every, 1, steps);
         var walk = Plan(circle, start, steps, every);
-        return Walk(walk, new(_drawing.Marks.Reserve(walk.Marks), 1), null);
+        return Walk(walk, new(Drawing.Marks.Reserve(walk.Marks), 1), null);
     }
 
     /// <summary>Divides a circle, starting from its top, which takes the first number.</summary>
@@ -51,9 +51,9 @@ public sealed partial class Pencil
     public IReadOnlyList<MarkedPoint> DivideCircle(DrawnCurve circle, int count, MarkedPoint start)
     {
         Guard.Within(count, 2, CircleDivision.MostParts);
-        _drawing.WholeCircle(circle);
+        Drawing.WholeCircle(circle);
         ThrowIfOffCircle(circle, start);
-        var second = _drawing.Marks.Reserve(count - 1);
+        var second = Drawing.Marks.Reserve(count - 1);
         return new CircleDivider(this, circle, start, second).Divide(count);
     }
 
@@ -63,7 +63,7 @@ public sealed partial class Pencil
     /// </summary>
     /// <remarks>After Joshua Rose, Modern Machine-Shop Practice.</remarks>
     /// <param name="circle">A whole circle.</param>
-    /// <param name="count">Number of parts, 2 to 360.</param>
+    /// <param name="count">Number of parts, 3 to 360; two are the ends of a diameter.</param>
     /// <param name="start">A point on the circle.</param>
     /// <param name="factor">How many times as large the other circle is, 1.1 to 1000; <see cref="CircleDivision.LargerCircle"/> finds it.</param>
     /// <returns>The points, counter-clockwise from the start, and numbered so.</returns>
@@ -76,13 +76,14 @@ public sealed partial class Pencil
         double factor
     )
     {
-        var radius = _drawing.WholeCircle(circle).Radius;
+        Guard.Within(count, 3, CircleDivision.MostParts);
+        var radius = Drawing.WholeCircle(circle).Radius;
         ThrowIfOffCircle(circle, start);
         // Nearer to the circle, its own marks would be hard to tell from those brought in.
         Guard.Within(factor, 1.1, 1000);
         var division = CircleDivision.Of(count, radius).OnLargerCircle(factor);
-        var number = _drawing.Marks.Reserve(count - 1);
-        var outer = new RoundNumbers(_drawing.Marks.Reserve(count - 1), 1);
+        var inner = new RoundNumbers(Drawing.Marks.Reserve(count - 1), 1);
+        var outer = new RoundNumbers(Drawing.Marks.Reserve(count - 1), 1);
         var centre = circle.Needle!;
 
         SetRadius(division.SteppedRadius);
@@ -95,7 +96,7 @@ public sealed partial class Pencil
             [.. stepped],
             circle,
             PencilLine.Guide,
-            at => _drawing.Marks.Numbered(number++, at)
+            places => Drawing.Marks.Numbered(inner, places)
         );
         return [start, .. radii.Select(line => line.Point)];
     }
@@ -112,16 +113,12 @@ public sealed partial class Pencil
 
     private MarkedPoint[] Walk(RoundWalk walk, RoundNumbers numbers, CircleDivision? division)
     {
-        MarkedPoint[] marked =
-        [
-            .. Enumerable
-                .Range(1, walk.Marks)
-                .Select(i =>
-                    _drawing.Marks.Numbered(numbers.At(i - 1), walk.PlaceOf(i * walk.Every))
-                ),
-        ];
-        _drawing.Add(
-            new(_drawing.NextNumber, StepKind.Walk)
+        var places = Enumerable
+            .Range(1, walk.Marks)
+            .Select(mark => walk.PlaceOf(mark * walk.Every));
+        var marked = Drawing.Marks.Numbered(numbers, places);
+        Drawing.Add(
+            new(Drawing.NextNumber, StepKind.Walk)
             {
                 Setting = walk.Setting,
                 Curves = [walk.Circle],
@@ -138,10 +135,10 @@ public sealed partial class Pencil
 
     private RoundWalk Plan(DrawnCurve circle, MarkedPoint start, int steps, int every)
     {
-        var setting = _drawing.PresentSetting();
-        var diameter = 2 * _drawing.WholeCircle(circle).Radius;
+        var setting = Drawing.PresentSetting();
+        var diameter = 2 * Drawing.WholeCircle(circle).Radius;
         ThrowIfOffCircle(circle, start);
-        if (setting > diameter + _drawing.Tolerance.Merge)
+        if (setting > diameter + Drawing.Tolerance.Merge)
             throw new PatternException(
                 $"A compass set to {Guard.Text(setting)} mm cannot step round a circle {Guard.Text(diameter)} mm wide.",
                 start.Point,
@@ -150,14 +147,14 @@ public sealed partial class Pencil
                     $"a setting of less than {Guard.Text(diameter)} mm",
                 ]
             );
-        return new(circle, start, setting, steps, every, _drawing.Tolerance);
+        return new(circle, start, setting, steps, every, Drawing.Tolerance);
     }
 
     private void ThrowIfOffCircle(DrawnCurve circle, MarkedPoint point)
     {
         var (centre, radius) = (circle.Curve.Circle.Centre, circle.Curve.Circle.Radius);
-        var off = _drawing.Of(point).DistanceTo(centre) - radius;
-        if (Math.Abs(off) > _drawing.Tolerance.Merge)
+        var off = Drawing.Of(point).DistanceTo(centre) - radius;
+        if (Math.Abs(off) > Drawing.Tolerance.Merge)
             throw new ArgumentException(
                 $"The point {point} does not lie on the circle of {Guard.Text(radius)} mm round {centre}; it is {Guard.Text(Math.Abs(off))} mm off.",
                 nameof(point)

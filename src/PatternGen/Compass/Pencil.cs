@@ -11,12 +11,10 @@ namespace PatternGen;
 /// </remarks>
 public sealed partial class Pencil
 {
-    private readonly DrawingRecord _drawing = new();
-
     internal Pencil() { }
 
-    /// <summary>What was drawn.</summary>
-    internal DrawingRecord Drawing => _drawing;
+    /// <summary>What is drawn so far.</summary>
+    internal DrawingRecord Drawing { get; } = new();
 
     /// <summary>Marks a point to begin from.</summary>
     /// <param name="x">Distance to the right of the origin, in mm.</param>
@@ -28,16 +26,16 @@ public sealed partial class Pencil
     /// <exception cref="ArgumentOutOfRangeException">A coordinate is not finite or beyond 2 km.</exception>
     public MarkedPoint Mark(Point at)
     {
-        _drawing.ThrowIfLaidDown();
-        var point = _drawing.Marks.Lettered(Guard.Place(at));
-        _drawing.Add(
-            new(_drawing.NextNumber, StepKind.Mark)
+        Drawing.ThrowIfLaidDown();
+        var point = Drawing.Marks.Lettered(Guard.Place(at));
+        Drawing.Add(
+            new(Drawing.NextNumber, StepKind.Mark)
             {
-                From = _drawing.Datum is null ? [] : [_drawing.Datum],
+                From = Drawing.Datum is null ? [] : [Drawing.Datum],
                 Marked = [point],
             }
         );
-        _drawing.Datum ??= point;
+        Drawing.Datum ??= point;
         return point;
     }
 
@@ -47,11 +45,11 @@ public sealed partial class Pencil
     /// <exception cref="ArgumentException">The curve is no whole circle, or of another drawing.</exception>
     public MarkedPoint MarkOn(DrawnCurve circle, Angle direction)
     {
-        var round = _drawing.WholeCircle(circle);
+        var round = Drawing.WholeCircle(circle);
         var at = round.Centre.Polar(round.Radius, direction);
-        var point = _drawing.Marks.Numbered(_drawing.Marks.Reserve(1), at);
-        _drawing.Add(
-            new(_drawing.NextNumber, StepKind.MarkOnCircle)
+        var point = Drawing.Marks.Numbered(Drawing.Marks.Reserve(1), at);
+        Drawing.Add(
+            new(Drawing.NextNumber, StepKind.MarkOnCircle)
             {
                 Curves = [circle],
                 Direction = direction,
@@ -66,7 +64,7 @@ public sealed partial class Pencil
     /// <exception cref="ArgumentOutOfRangeException">The setting is not positive.</exception>
     public void SetRadius(double millimetres)
     {
-        _drawing.ThrowIfLaidDown();
+        Drawing.ThrowIfLaidDown();
         SetDividers(Guard.Positive(millimetres), null);
     }
 
@@ -74,12 +72,12 @@ public sealed partial class Pencil
     /// <exception cref="ArgumentException">A point is of another drawing, or both are the same.</exception>
     public void SetRadius(MarkedPoint from, MarkedPoint to)
     {
-        var setting = _drawing.Distance(from, to);
-        if (_drawing.IsSetTo(setting))
+        var setting = Drawing.Distance(from, to);
+        if (Drawing.IsSetTo(setting))
             return;
-        _drawing.Setting = setting;
-        _drawing.Add(
-            new(_drawing.NextNumber, StepKind.SetRadius)
+        Drawing.Setting = setting;
+        Drawing.Add(
+            new(Drawing.NextNumber, StepKind.SetRadius)
             {
                 Setting = setting,
                 From = [from],
@@ -95,24 +93,24 @@ public sealed partial class Pencil
     /// <exception cref="ArgumentException">The curve is no whole circle, or of another drawing.</exception>
     public void WorkWithin(DrawnCurve circle)
     {
-        _drawing.WholeCircle(circle);
-        _drawing.Edge = circle;
+        Drawing.WholeCircle(circle);
+        Drawing.Edge = circle;
     }
 
     /// <summary>Remembers a point inside a petal.</summary>
-    internal void MarkPetal(Point inside) => _drawing.PetalMarks.Add(inside);
+    internal void MarkPetal(Point inside) => Drawing.PetalMarks.Add(inside);
 
     /// <summary>Remembers a point inside a part that always stays ground.</summary>
-    internal void MarkPlain(Point inside) => _drawing.PlainMarks.Add(inside);
+    internal void MarkPlain(Point inside) => Drawing.PlainMarks.Add(inside);
 
     /// <summary>Sets the dividers for a division of a circle, or the compass for anything.</summary>
     internal void SetDividers(double setting, CircleDivision? division)
     {
-        if (_drawing.IsSetTo(setting))
+        if (Drawing.IsSetTo(setting))
             return;
-        _drawing.Setting = setting;
-        _drawing.Add(
-            new(_drawing.NextNumber, StepKind.SetRadius) { Setting = setting, Division = division }
+        Drawing.Setting = setting;
+        Drawing.Add(
+            new(Drawing.NextNumber, StepKind.SetRadius) { Setting = setting, Division = division }
         );
     }
 }

@@ -7,12 +7,12 @@ internal sealed class PointMarks
 {
     private readonly List<MarkedPoint> _points = [];
     private readonly HashSet<MarkedPoint> _known = [];
-    private double _reach;
+    private Extents? _extents;
     private int _letters;
     private int _numbers;
 
     /// <summary>How near points count as one, in a drawing as large as this one is so far.</summary>
-    internal Tolerance Tolerance => Tolerance.ForExtent(_reach);
+    internal Tolerance Tolerance => _extents is { } all ? Tolerance.For(all) : default;
 
     internal bool Has(MarkedPoint point) => _known.Contains(point);
 
@@ -23,6 +23,14 @@ internal sealed class PointMarks
     internal MarkedPoint Numbered(int number, Point at) =>
         Find(at) ?? Add(FormattableString.Invariant($"{number}"), at);
 
+    /// <summary>Points of a round, with numbers that were reserved.</summary>
+    internal MarkedPoint[] Numbered(RoundNumbers numbers, IEnumerable<Point> places) =>
+        [.. places.Select((at, i) => Numbered(numbers.At(i), at))];
+
+    /// <summary>Points of a round, with the next numbers.</summary>
+    internal MarkedPoint[] NextNumbered(Point[] places) =>
+        Numbered(new(Reserve(places.Length), 1), places);
+
     /// <summary>The first of so many numbers in a row, kept for a round.</summary>
     internal int Reserve(int count)
     {
@@ -32,11 +40,7 @@ internal sealed class PointMarks
     }
 
     /// <summary>Makes the tolerance fit a drawing that reaches so far.</summary>
-    internal void Reach(Extents extents)
-    {
-        foreach (var corner in (Point[])[extents.Min, extents.Max])
-            _reach = Math.Max(_reach, 2 * Math.Max(Math.Abs(corner.X), Math.Abs(corner.Y)));
-    }
+    internal void Reach(Extents extents) => _extents = _extents?.Including(extents) ?? extents;
 
     private MarkedPoint? Find(Point at)
     {

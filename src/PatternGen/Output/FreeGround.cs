@@ -92,8 +92,11 @@ internal sealed class FreeGround
         {
             var turns = 0;
             for (var ring = 0; ring < chip.RingCount; ring++)
-            for (var i = 0; i < chip.Ring(ring).Length; i++)
-                turns += Winding.Share(SideOf(chip.Ring(ring), i), room.Centre);
+            {
+                var corners = chip.Ring(ring);
+                for (var i = 0; i < corners.Length; i++)
+                    turns += Winding.Share(SideOf(corners, i), room.Centre);
+            }
             return turns != 0;
         }
 

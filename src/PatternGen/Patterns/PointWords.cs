@@ -79,8 +79,14 @@ internal static class PointWords
     internal static string Number(int count) =>
         count < Numbers.Length ? Numbers[count] : FormattableString.Invariant($"{count}");
 
-    /// <summary><c>once</c>, <c>six times</c>.</summary>
-    internal static string Times(int count) => count == 1 ? "once" : $"{Number(count)} times";
+    /// <summary><c>once</c>, <c>twice</c>, <c>six times</c>.</summary>
+    internal static string Times(int count) =>
+        count switch
+        {
+            1 => "once",
+            2 => "twice",
+            _ => $"{Number(count)} times",
+        };
 
     /// <summary><c>sixth</c>, <c>13th</c>, <c>21st</c>.</summary>
     internal static string Ordinal(int count)

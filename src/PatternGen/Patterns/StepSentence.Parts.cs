@@ -53,7 +53,7 @@ internal sealed partial class StepSentence
             return "";
         var last = $"; the {PointWords.Ordinal(step.Count)} step";
         return step.Division is { } division
-            ? $"{last} should come back to {Start}, and ends {string.Join(", ", Readings.Select(reading => Miss(division, reading)))}"
+            ? $"{last} should come back to {Start}, and ends {string.Join(", ", Readings.Select(reading => Miss(division, reading)).Distinct())}"
             : $"{last} comes back to {Start}";
     }
 

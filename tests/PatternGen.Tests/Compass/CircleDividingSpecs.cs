@@ -23,6 +23,12 @@ public class CircleDividingSpecs
             Divided(count, radius).ShouldRebuild();
     }
 
+    [Fact]
+    public void A_setting_off_by_a_millionth_is_noticed() =>
+        Should.Throw<ShouldAssertException>(() =>
+            Divided(7, 40).ShouldRebuild(setting => setting + 1e-6)
+        );
+
     [Theory]
     [MemberData(nameof(Counts))]
     public void The_points_lie_evenly_and_counter_clockwise_from_the_top(int count)

@@ -277,6 +277,30 @@ public class CompassDrawingSpecs
     }
 
     [Fact]
+    public void Curves_that_run_along_each_other_do_not_cross()
+    {
+        foreach (
+            var act in (Action<Pencil, MarkedPoint, MarkedPoint, DrawnCurve, DrawnCurve>[])
+                [
+                    (pencil, _, _, circle, _) => pencil.Cross(circle, circle),
+                    (pencil, _, _, _, line) => pencil.Cross(line, line),
+                    (pencil, a, _, circle, _) => pencil.Cut(a, circle),
+                    (pencil, a, b, _, line) => pencil.Extend(a, b, line),
+                ]
+        )
+            Should
+                .Throw<PatternException>(() =>
+                    CompassDrawing.Of(pencil =>
+                    {
+                        var (a, b) = (pencil.Mark(0, 0), pencil.Mark(20, 10));
+                        pencil.SetRadius(9);
+                        act(pencil, a, b, pencil.Circle(a), pencil.Join(a, b));
+                    })
+                )
+                .Message.ShouldContain("along each other");
+    }
+
+    [Fact]
     public void Single_points_are_lettered_and_go_on_after_z()
     {
         List<string> labels = [];
@@ -306,6 +330,38 @@ public class CompassDrawingSpecs
         });
 
         second.Select(point => point.Label).ShouldBe(["7", "8", "9", "10", "11", "12"]);
+    }
+
+    [Fact]
+    public void Marks_of_petals_and_ground_go_with_the_drawing()
+    {
+        var drawing = CompassDrawing.Of(pencil =>
+        {
+            pencil.SetRadius(9);
+            pencil.Circle(pencil.Mark(0, 0));
+            pencil.MarkPetal(new(1, 2));
+            pencil.MarkPlain(new(3, 4));
+        });
+
+        drawing.PetalMarks.ShouldBe([new Point(1, 2)]);
+        drawing.PlainMarks.ShouldBe([new Point(3, 4)]);
+    }
+
+    [Fact]
+    public void A_drawing_far_from_the_origin_is_as_fine_as_one_at_it()
+    {
+        var drawing = CompassDrawing.Of(pencil =>
+        {
+            var centre = pencil.Mark(100_000, -200_000);
+            pencil.SetRadius(4);
+            var circle = pencil.Circle(centre);
+            pencil.JoinRound(pencil.DivideCircle(circle, 10));
+            // A thousandth apart are two points, and two circles.
+            pencil.Circle(pencil.Mark(100_000.001, -200_000));
+        });
+
+        drawing.Curves.Count.ShouldBe(12);
+        drawing.ShouldRebuild();
     }
 
     [Fact]

@@ -63,12 +63,12 @@ public class ConstructionSpecs
     [Fact]
     public void A_perpendicular_stands_square_through_its_point() // Euclid I.11 and I.12
     {
-        Gen.Select(Pairs, Places, Gen.Double[0, 1], Gen.Bool)
+        Gen.Select(Pairs, Places, Gen.Int[0, 10], Gen.Bool)
             .Sample(
-                (ends, place, share, isOnLine) =>
+                (ends, place, tenths, isOnLine) =>
                 {
                     var (a, b) = ends;
-                    var at = isOnLine ? a.Towards(b, share) : place;
+                    var at = isOnLine ? a.Towards(b, tenths / 10.0) : place;
                     MarkedLine? square = null;
                     var drawing = CompassDrawing.Of(pencil =>
                     {

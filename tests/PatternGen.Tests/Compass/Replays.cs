@@ -5,9 +5,14 @@ namespace PatternGen.Tests.Compass;
 internal static class Replays
 {
     /// <summary>Every point and every line of a drawing is where its instructions alone lead, within 1e-9 of its size.</summary>
-    internal static Replay ShouldRebuild(this CompassDrawing drawing)
+    /// <param name="drawing">The drawing.</param>
+    /// <param name="read">How a measured setting is read; exactly by default.</param>
+    internal static void ShouldRebuild(
+        this CompassDrawing drawing,
+        Func<double, double>? read = null
+    )
     {
-        var replay = new Replay(drawing.Instructions);
+        var replay = new Replay(drawing.Instructions, read);
         var size = drawing
             .Instructions.SelectMany(step => step.Drawn)
             .Select(drawn => drawn.Curve.Extents)
@@ -20,7 +25,6 @@ internal static class Replays
             foreach (var drawn in step.Drawn)
                 SameCurve(drawn.Curve, replay.Curves[drawn], $"a line of step {step.Number}");
         }
-        return replay;
 
         void Same(Point point, Complex place, string what) =>
             Complex

@@ -60,6 +60,8 @@ internal sealed record Trace
     {
         var places = (Radius, other.Radius) switch
         {
+            // Parts of one line or circle meet in their ends.
+            _ when IsAlong(other) => [.. Ends.Where(end => other.Ends.Any(at => Same(end, at)))],
             (0, 0) => LineWithLine(other),
             (0, _) => LineWithRound(other),
             (_, 0) => other.LineWithRound(this),
@@ -67,6 +69,17 @@ internal sealed record Trace
         };
         return [.. places.Where(place => Holds(place) && other.Holds(place))];
     }
+
+    private Complex[] Ends => IsWhole ? [] : [Start, End];
+
+    private static bool Same(Complex one, Complex other) => Complex.Abs(one - other) < Near;
+
+    private bool IsAlong(Trace other) =>
+        Radius == 0
+            ? other.Radius == 0
+                && Math.Abs(LeftBy(other.Start, Start, End)) < Near
+                && Math.Abs(LeftBy(other.End, Start, End)) < Near
+            : Same(Centre, other.Centre) && Math.Abs(Radius - other.Radius) < Near;
 
     private bool Holds(Complex place)
     {

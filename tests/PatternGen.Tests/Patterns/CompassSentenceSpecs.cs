@@ -32,6 +32,18 @@ public partial class CompassSentenceSpecs
             ]);
 
     [Fact]
+    public void Two_readings_that_give_one_setting_are_told_once() =>
+        // 60 sin 12° = 12.4747; (30 asin(12.5 / 60) - 2π) × 30 = 0.3880.
+        Told(pencil =>
+            {
+                var centre = pencil.Mark(0, 0);
+                pencil.SetRadius(30);
+                pencil.DivideCircle(pencil.Circle(centre), 15);
+            })
+            .Last()
+            .ShouldEndWith("should come back to 1, and ends 0.39 mm past it at 12.5 mm.");
+
+    [Fact]
     public void A_needle_beside_the_work_asks_for_scrap_wood() =>
         Told(pencil =>
             {
