@@ -130,10 +130,7 @@ internal sealed class DesignWalk
         var share = _shares[_depth] + _board.Shares[choice];
         var (from, more) = (choice + 1, _size - _depth - 1);
         if (
-            !_limits.Reach(
-                chips + _moreChips.Most(from, more),
-                share + _moreShare.Most(from, more)
-            )
+            !_limits.Reach(chips + _moreChips.Most(from, more), share + _moreShare.Most(from, more))
             || !_limits.Admit(
                 chips + _moreChips.Least(from, more),
                 share + _moreShare.Least(from, more)
