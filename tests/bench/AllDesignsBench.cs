@@ -35,7 +35,8 @@ public class AllDesignsBench
     public int OfThirteenCircles() => _twelve.Take(Count).Sum(design => design.OrbitCount);
 
     [Benchmark(OperationsPerInvoke = Count)]
-    public int UpToReversal() => _six.UpToReversal().CarvedShare(0.3, 0.7).Take(Count).Sum(design => design.OrbitCount);
+    public int UpToReversal() =>
+        _six.UpToReversal().CarvedShare(0.3, 0.7).Take(Count).Sum(design => design.OrbitCount);
 
     private static CompassDrawing Petals(int n) =>
         CompassDrawing.Of(pencil =>

@@ -8,10 +8,10 @@ namespace PatternGen.Geometry;
 internal readonly struct InsidePlace
 {
     /// <summary>Share by which the largest circle may be larger than the one found. For a number to stand in, more digits would show nothing.</summary>
-    internal const double Accuracy = 0.01;
+    internal const double Accuracy = 0.02;
 
     /// <summary>A thin band round a wide circle has equally good places all along; after this many squares the best will do.</summary>
-    private const int MaxSquares = 20_000;
+    private const int MaxSquares = 10_000;
 
     internal InsidePlace(Point point, double clearance) => (Point, Clearance) = (point, clearance);
 

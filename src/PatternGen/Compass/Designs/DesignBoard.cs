@@ -21,8 +21,14 @@ internal sealed class DesignBoard
         Keep = keep;
         var kept = keep.TurnsIn(figure.Symmetry);
         Orbits = OrbitsUnder(figure, kept, keep.IsFull);
+        OrbitParts =
+        [
+            .. Orbits.Select(
+                DrawingPart[] (orbit) => [.. orbit.Select(part => figure.Parts[part])]
+            ),
+        ];
         for (var orbit = 0; orbit < Orbits.Length; orbit++)
-            if (!Orbits[orbit].Any(part => figure.Parts[part].IsPlain))
+            if (!Array.Exists(OrbitParts[orbit], part => part.IsPlain))
                 _choiceOfOrbit[orbit] = _choiceOfOrbit.Count;
         Choices = [.. _choiceOfOrbit.Keys];
         RefuseTooMany();
@@ -38,6 +44,8 @@ internal sealed class DesignBoard
 
     /// <summary>The parts, counted from 0, of each kept orbit.</summary>
     internal int[][] Orbits { get; }
+
+    internal DrawingPart[][] OrbitParts { get; }
 
     /// <summary>The kept orbit of each choice.</summary>
     internal int[] Choices { get; }
@@ -95,7 +103,7 @@ internal sealed class DesignBoard
         );
 
     private double ShareOf(int orbit) =>
-        Orbits[orbit].Sum(part => Figure.Parts[part].Area) / Figure.TotalArea;
+        OrbitParts[orbit].Sum(part => part.Area) / Figure.TotalArea;
 
     private int[][] PermutationsOf()
     {

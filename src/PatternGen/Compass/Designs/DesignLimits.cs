@@ -24,9 +24,11 @@ internal sealed record DesignLimits
     internal bool LimitWhatIsCarved =>
         MinChips > 1 || MaxChips < int.MaxValue || MinShare > 0 || MaxShare < 1;
 
-    /// <summary>Whether a design that is not larger than this already may become one that is wanted.</summary>
-    internal bool Admit(int chips, double share) => chips <= MaxChips && share <= MaxShare + Slack;
+    /// <summary>Whether a design that becomes at least this large may be wanted.</summary>
+    internal bool Admit(double chips, double share) =>
+        chips <= MaxChips && share <= MaxShare + Slack;
 
-    /// <summary>Whether a design that may at most become this large may be wanted.</summary>
-    internal bool Reach(int chips, double share) => chips >= MinChips && share >= MinShare - Slack;
+    /// <summary>Whether a design that becomes at most this large may be wanted.</summary>
+    internal bool Reach(double chips, double share) =>
+        chips >= MinChips && share >= MinShare - Slack;
 }

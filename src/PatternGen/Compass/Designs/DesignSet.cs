@@ -33,13 +33,7 @@ public sealed class DesignSet : IEnumerable<Design>
     public Symmetry Keep => _board.Keep;
 
     /// <summary>The parts that are carved together or not at all, orbit by orbit, those that stay ground included.</summary>
-    public IReadOnlyList<IReadOnlyList<DrawingPart>> Orbits =>
-        [
-            .. _board.Orbits.Select(
-                IReadOnlyList<DrawingPart> (orbit) =>
-                    [.. orbit.Select(part => _board.Figure.Parts[part])]
-            ),
-        ];
+    public IReadOnlyList<IReadOnlyList<DrawingPart>> Orbits => _board.OrbitParts;
 
     /// <summary>
     /// How many designs there are, counted by Burnside's lemma without making them: with k orbits to choose from and the

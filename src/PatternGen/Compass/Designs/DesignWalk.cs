@@ -7,7 +7,9 @@ namespace PatternGen;
 /// first choices of a least design are a least design themselves: if a symmetry took them to something that comes
 /// earlier, it would take the whole design to something that comes earlier too, since one more choice moves what follows
 /// the difference and never the difference backwards. So the walk leaves a branch as soon as it is not least
-/// (R. C. Read, Every one a winner, 1978), and looks at few designs that it does not yield.</para>
+/// (R. C. Read, Every one a winner, 1978), and looks at few designs that it does not yield. Some branches that are least
+/// end without a design, mostly the last ones of a number of choices: there are never more of them than there are designs
+/// of fewer choices.</para>
 /// <para>Where each symmetry takes the choices so far is kept for every step, so that one more choice costs one bit a
 /// symmetry.</para>
 /// </remarks>
@@ -26,12 +28,10 @@ internal sealed class DesignWalk
 
     private readonly UInt128[] _masks;
     private readonly int[] _chosen;
-    private readonly int[] _chips;
+    private readonly double[] _chips;
     private readonly double[] _shares;
-
-    /// <summary>What the choices from each one on would add.</summary>
-    private readonly int[] _chipsFrom;
-    private readonly double[] _sharesFrom;
+    private readonly ChoiceSums _moreChips;
+    private readonly ChoiceSums _moreShare;
 
     private int _size;
     private int _depth;
@@ -50,15 +50,10 @@ internal sealed class DesignWalk
         _images = new UInt128[(_choices + 1) * _symmetries];
         _masks = new UInt128[_choices + 1];
         _chosen = new int[_choices + 1];
-        _chips = new int[_choices + 1];
+        _chips = new double[_choices + 1];
         _shares = new double[_choices + 1];
-        _chipsFrom = new int[_choices + 1];
-        _sharesFrom = new double[_choices + 1];
-        for (var choice = _choices - 1; choice >= 0; choice--)
-        {
-            _chipsFrom[choice] = _chipsFrom[choice + 1] + board.ChipCounts[choice];
-            _sharesFrom[choice] = _sharesFrom[choice + 1] + board.Shares[choice];
-        }
+        _moreChips = new([.. board.ChipCounts.Select(count => (double)count)]);
+        _moreShare = new(board.Shares);
         _size = Math.Max(1, limits.MinOrbits) - 1;
         StartNextSize();
     }
@@ -133,13 +128,12 @@ internal sealed class DesignWalk
     {
         var chips = _chips[_depth] + _board.ChipCounts[choice];
         var share = _shares[_depth] + _board.Shares[choice];
-        if (!_limits.Admit(chips, share))
-            return false;
-        var isLast = _depth + 1 == _size;
+        var (from, more) = (choice + 1, _size - _depth - 1);
         if (
-            !_limits.Reach(
-                isLast ? chips : chips + _chipsFrom[choice + 1],
-                isLast ? share : share + _sharesFrom[choice + 1]
+            !_limits.Reach(chips + _moreChips.Most(from, more), share + _moreShare.Most(from, more))
+            || !_limits.Admit(
+                chips + _moreChips.Least(from, more),
+                share + _moreShare.Least(from, more)
             )
         )
             return false;

@@ -34,8 +34,8 @@ public sealed class DrawingPart
     public int Orbit { get; }
 
     /// <summary>
-    /// Number from 1 of its ring: the parts whose centroids lie equally far from the figure's centre. A part that runs all
-    /// round the centre counts by its <see cref="InsidePoint"/>.
+    /// Number from 1 of its ring: the parts whose centroids lie equally far from the figure's centre. Of a part that
+    /// runs all round the centre, the middle between hole and outline counts.
     /// </summary>
     public int Ring { get; }
 
@@ -65,7 +65,7 @@ public sealed class DrawingPart
 
     /// <summary>
     /// A place well inside, for a number to stand: the middle of a circle of radius <see cref="Clearance"/> that fits in,
-    /// and is within 1 % of the largest that does unless the part is a band over a thousand times as long as wide.
+    /// and is within 2 % of the largest that does, unless the part is a band over 50 times as long as wide.
     /// </summary>
     public Point InsidePoint => _inside.Value.Point;
 

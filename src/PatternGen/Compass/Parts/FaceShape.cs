@@ -18,9 +18,7 @@ internal sealed class FaceShape
         Area = Part.Area;
         Centroid = CentroidOf(Part);
         var from = Centroid - centre;
-        Distance = IsRound(Part, centre)
-            ? InsidePlace.Of(Part).Point.DistanceTo(centre)
-            : from.Length;
+        Distance = BandRound(Part, centre) ?? from.Length;
         Angle = from.Length > near ? Turned(from, near) : Angle.Zero;
     }
 
@@ -58,9 +56,14 @@ internal sealed class FaceShape
         return (Math.Max(1, sides), tips, sharpest is { } least ? Angle.FromRadians(least) : null);
     }
 
-    /// <summary>Whether a part runs all round the centre: every symmetry leaves it where it is, and so its centroid tells no distance.</summary>
-    private static bool IsRound(RegionPart part, Point centre) =>
-        part.Holes.Any(hole => Winding.Of(hole, centre) != 0);
+    /// <summary>
+    /// How far a part that runs all round the centre lies from it, half-way between hole and outline; null for others. Every
+    /// symmetry leaves such a part where it is, and so its centroid is the centre.
+    /// </summary>
+    private static double? BandRound(RegionPart part, Point centre) =>
+        part.Holes.FirstOrDefault(hole => Winding.Of(hole, centre) != 0) is { } hole
+            ? (hole.DistanceTo(centre) + part.Outer.DistanceTo(centre)) / 2
+            : null;
 
     /// <summary>A hair above or below level, to the right, is level: rounding must not move the first part of a ring to its end.</summary>
     private static Angle Turned(Vector from, double near)

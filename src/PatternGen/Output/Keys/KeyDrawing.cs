@@ -22,6 +22,9 @@ internal sealed class KeyDrawing
     private readonly List<Chain> _lines = [];
     private readonly List<Label> _labels = [];
 
+    /// <summary>Heights of the middles of the numbers that stand beside the figure.</summary>
+    private readonly List<double> _taken = [];
+
     internal KeyDrawing(CompassDrawing drawing)
     {
         _lines.AddRange(drawing.Curves.Select(ChainOf));
@@ -36,7 +39,8 @@ internal sealed class KeyDrawing
             else
                 small.Add(orbit);
         }
-        SetBeside(drawing.Extents, [.. small.Select(EasiestToReach)]);
+        foreach (var orbit in small)
+            SetBeside(drawing.Extents, orbit);
     }
 
     internal IReadOnlyList<Chain> Lines => _lines;
@@ -62,29 +66,43 @@ internal sealed class KeyDrawing
         return new(Number(part), part.InsidePoint - new Vector(width / 2, height / 2), height);
     }
 
-    /// <summary>The part whose level way to the right crosses the fewest numbers; of several, the one farthest to the right.</summary>
-    private DrawingPart EasiestToReach(IReadOnlyList<DrawingPart> orbit) =>
-        orbit
-            .OrderBy(part => _labels.Count(label => IsInTheWay(label.Box(), part.InsidePoint)))
-            .ThenByDescending(part => part.InsidePoint.X)
-            .First();
-
-    private static bool IsInTheWay(Extents box, Point from) =>
-        box.Max.X > from.X && box.Min.Y <= from.Y && from.Y <= box.Max.Y;
-
-    /// <summary>In a column to the right of the figure, each at the height of its part or as near above it as there is room.</summary>
-    private void SetBeside(Extents figure, IEnumerable<DrawingPart> parts)
+    /// <summary>
+    /// Sets the number of an orbit in the column to the right of the figure, with a line to one of its parts: which part and
+    /// how high, so that the line crosses the fewest numbers, and of such ways the shortest.
+    /// </summary>
+    private void SetBeside(Extents figure, IReadOnlyList<DrawingPart> orbit)
     {
         var left = figure.Max.X + Away * Beside;
-        var lowest = double.NegativeInfinity;
-        foreach (var part in parts.OrderBy(part => part.InsidePoint.Y))
+        var ways =
+            from part in orbit
+            from middle in FreeHeights(figure)
+            select (part, way: new Segment(part.InsidePoint, new(left - Beside / 2, middle)));
+        var (best, line) = ways.OrderBy(way => NumbersCrossed(way.way))
+            .ThenBy(way => way.way.Length)
+            .First();
+        _taken.Add(line.End.Y);
+        _labels.Add(new(Number(best), new(left, line.End.Y - Beside / 2), Beside));
+        AddLine(best, line.End);
+    }
+
+    /// <summary>Heights for numbers beside the figure, and on beyond it if there are many, apart from those that are taken.</summary>
+    private IEnumerable<double> FreeHeights(Extents figure)
+    {
+        var count = Math.Ceiling(figure.Height / Beside) + 2 * Spacing * _taken.Count + 1;
+        for (var i = 0; i < count; i++)
         {
-            var middle = Math.Max(lowest, part.InsidePoint.Y);
-            lowest = middle + Spacing * Beside;
-            _labels.Add(new(Number(part), new(left, middle - Beside / 2), Beside));
-            AddLine(part, new(left - Beside / 2, middle));
+            var height = figure.Min.Y + i * Beside;
+            if (_taken.TrueForAll(other => Math.Abs(other - height) >= Spacing * Beside))
+                yield return height;
         }
     }
+
+    private int NumbersCrossed(Segment way) =>
+        _labels.Count(label =>
+        {
+            var half = new Vector(Lettering.Width(label.Text, label.Height), label.Height) / 2;
+            return way.DistanceTo(label.At + half) <= half.Length;
+        });
 
     private void AddLine(DrawingPart part, Point to)
     {

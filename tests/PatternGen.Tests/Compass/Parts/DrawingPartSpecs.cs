@@ -38,9 +38,9 @@ public class DrawingPartSpecs
         petal.SharpestTip.ShouldNotBeNull().Degrees.ShouldBe(60, 1e-6);
         petal.CentroidAngle.ShouldBe(Angle.Zero);
         petal.Centroid.DistanceTo(Point.Origin).ShouldBe(Radius / 2, 1e-9);
-        // Half the width, 2 - √3 radii; the circle found is within 1 % of the largest.
+        // Half the width, 2 - √3 radii; the circle found is within 2 % of the largest.
         petal.Clearance.ShouldBeInRange(
-            0.99 * 0.133974596215561 * Radius,
+            0.98 * 0.133974596215561 * Radius,
             0.133974596215562 * Radius
         );
         petal.Neighbours.Select(part => part.Orbit).ShouldBe([2, 2]);
@@ -74,7 +74,7 @@ public class DrawingPartSpecs
         gap.Area.ShouldBe(0.161254480773981, 1e-9);
         gap.Sides.ShouldBe(3);
         gap.TipCount.ShouldBe(3);
-        gap.Clearance.ShouldBeInRange(0.99 * 0.154700538379252, 0.154700538379253);
+        gap.Clearance.ShouldBeInRange(0.98 * 0.154700538379252, 0.154700538379253);
         gap.Ring.ShouldBe(1);
         gap.CentroidAngle.ShouldBe(Angle.Zero);
     }
@@ -87,7 +87,7 @@ public class DrawingPartSpecs
         drawing.Parts.Count.ShouldBe(2);
         drawing.Parts[0].Area.ShouldBe(100 * Math.PI, 1e-9);
         drawing.Parts[0].Ring.ShouldBe(1);
-        drawing.Parts[0].Clearance.ShouldBe(10, 0.1);
+        drawing.Parts[0].Clearance.ShouldBe(10, 0.2);
         var band = drawing.Parts[1];
         band.Ring.ShouldBe(2);
         band.Orbit.ShouldBe(2);
@@ -96,7 +96,7 @@ public class DrawingPartSpecs
         band.TipCount.ShouldBe(0);
         band.SharpestTip.ShouldBeNull();
         band.Holes.Count.ShouldBe(1);
-        band.Clearance.ShouldBeInRange(4.95, 5);
+        band.Clearance.ShouldBeInRange(4.9, 5);
         band.Neighbours.ShouldBe([drawing.Parts[0]]);
     }
 

@@ -47,8 +47,10 @@ public class DrawingKeySpecs
         small.ShouldBeSubsetOf(
             beside.Select(label => int.Parse(label.Text, CultureInfo.InvariantCulture))
         );
-        foreach (var (one, other) in beside.Zip(beside.Skip(1)))
-            (other.At.Y - one.At.Y).ShouldBeGreaterThan(1.5 * one.Height);
+        foreach (var one in beside)
+            beside.ShouldAllBe(other =>
+                other == one || Math.Abs(other.At.Y - one.At.Y) > 1.5 * one.Height
+            );
         // The lines of the figure, and for each number beside it a way with a ring at its end.
         key.LayoutLines.Count.ShouldBe(25 + 2 * beside.Count);
         foreach (var orbit in small)
