@@ -15,6 +15,15 @@ internal static class FolderCommand
             folder => new BandsTopic(folder)
         );
 
+    /// <summary><c>rosettes</c>: the sample rosettes, all designs of one, its key, and how two are drawn.</summary>
+    internal static Command Rosettes() =>
+        Make(
+            "rosettes",
+            "Draws the sample rosettes, all designs and the key of one, and step sheets.",
+            Outputs.Option("rosettes"),
+            folder => new RosettesTopic(folder)
+        );
+
     /// <summary><c>readme</c>: for developers, so not listed.</summary>
     internal static Command Readme()
     {

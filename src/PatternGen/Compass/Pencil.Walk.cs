@@ -12,7 +12,7 @@ public sealed partial class Pencil
     /// <param name="start">A point on it.</param>
     /// <param name="steps">Number of steps, 1 to 360.</param>
     /// <param name="every">Every how many steps a place is marked; 1 by default, each. The radius and 2 make three.</param>
-    /// <returns>The points marked, in order. If the last step comes back to the start, it marks none.</returns>
+    /// <returns>The start and the points marked, in order: six for the radius. If the last step comes back to the start, it marks none.</returns>
     /// <exception cref="ArgumentException">The circle or point is of another drawing, or the point is not on the circle.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The number of steps is out of range.</exception>
     /// <exception cref="InvalidOperationException">The compass is not set.</exception>
@@ -27,7 +27,7 @@ public sealed partial class Pencil
         Guard.Within(steps, 1, CircleDivision.MostParts);
         Guard.Within(every, 1, steps);
         var walk = Plan(circle, start, steps, every);
-        return Walk(walk, new(Drawing.Marks.Reserve(walk.Marks), 1), null);
+        return [start, .. Walk(walk, new(Drawing.Marks.Reserve(walk.Marks), 1), null)];
     }
 
     /// <summary>Divides a circle, starting from its top, which takes the first number.</summary>

@@ -12,7 +12,7 @@ internal sealed partial class StepSentence(Wording words, CompassStep step)
             StepKind.MarkOnCircle => $"Mark {Marked} on {CurveName}, {Direction()}",
             StepKind.SetRadius => SetRadius(),
             StepKind.Circle => $"{WithPoint}, draw a {Faint}circle",
-            StepKind.Arc => $"{WithPoint}, draw an {Faint}arc {Arcs()}",
+            StepKind.Arc => $"{WithPoint}, draw {(IsFaint ? "a faint" : "an")} arc {Arcs()}",
             StepKind.Walk => Walk(),
             StepKind.Cut => $"{WithPoint}, cut {CurveName}{Chosen()}, and mark {Marked} there",
             StepKind.CrossArcs => CrossArcs(),

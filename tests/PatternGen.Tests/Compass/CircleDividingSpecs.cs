@@ -150,9 +150,9 @@ public class CircleDividingSpecs
         {
             var rim = Rim(pencil, 40);
             var start = pencil.MarkOn(rim, Angle.FromDegrees(0));
-            MarkedPoint[] six = [start, .. pencil.Walk(rim, start, 6)];
+            var six = pencil.Walk(rim, start, 6);
             var midway = pencil.BisectArc(rim, six[0], six[1]);
-            tips = [.. six, midway, .. pencil.Walk(rim, midway, 6)];
+            tips = [.. six, .. pencil.Walk(rim, midway, 6)];
         });
 
         tips.Length.ShouldBe(12);

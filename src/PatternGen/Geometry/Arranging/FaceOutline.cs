@@ -1,48 +1,68 @@
 namespace PatternGen.Geometry;
 
-/// <summary>Turns the walks round a face into its outline and holes.</summary>
-internal static class FaceOutline
+/// <summary>Turns the half-edges round a face, or round several that hang together, into an outline and holes.</summary>
+internal sealed class FaceOutline
 {
-    internal static RegionPart Of(Arrangement arrangement, int face)
+    private readonly Arrangement _arrangement;
+    private readonly HashSet<int> _faces;
+    private readonly HashSet<int> _walked = [];
+    private readonly List<Contour> _rings = [];
+
+    private FaceOutline(Arrangement arrangement, params int[] faces)
     {
-        var rings = new List<Contour>();
-        foreach (var walk in arrangement.WalksRound(face))
-            AddRings(arrangement, arrangement.WalkFrom(walk), rings);
-        // Only the way round the outside has the face inside it.
-        var outer = rings.Find(ring => ring.SignedArea > 0)!;
-        rings.Remove(outer);
-        return new(outer, rings);
+        _arrangement = arrangement;
+        _faces = [.. faces];
     }
 
-    /// <summary>Takes a ring off a walk whenever it comes back to a node, so that a face that touches itself has rings that touch.</summary>
-    private static void AddRings(
-        Arrangement arrangement,
-        IEnumerable<int> walk,
-        List<Contour> rings
-    )
+    internal static RegionPart Of(Arrangement arrangement, params int[] faces)
+    {
+        var outline = new FaceOutline(arrangement, faces);
+        foreach (var face in faces)
+        foreach (var walk in arrangement.WalksRound(face))
+        foreach (var halfEdge in arrangement.WalkFrom(walk))
+            if (outline.IsSide(halfEdge) && !outline._walked.Contains(halfEdge))
+                outline.AddRings(halfEdge);
+        // Only the way round the outside has the faces inside it.
+        var outer = outline._rings.Find(ring => ring.SignedArea > 0)!;
+        outline._rings.Remove(outer);
+        return new(outer, outline._rings);
+    }
+
+    /// <summary>Whether there is something else on the right, which is not so at dangling ends and between two of the faces.</summary>
+    private bool IsSide(int halfEdge) => !_faces.Contains(_arrangement.FaceOf(halfEdge ^ 1));
+
+    /// <summary>Takes a ring off the walk whenever it comes back to a node, so that a face that touches itself has rings that touch.</summary>
+    private void AddRings(int start)
     {
         var way = new List<int>();
         var placeOf = new Dictionary<int, int>();
-        foreach (var halfEdge in walk)
+        for (var next = start; _walked.Add(next); next = SideAfter(next))
         {
-            if (arrangement.FaceOf(halfEdge) == arrangement.FaceOf(halfEdge ^ 1))
+            placeOf[_arrangement.OriginOf(next)] = way.Count;
+            way.Add(next);
+            if (!placeOf.TryGetValue(_arrangement.OriginOf(next ^ 1), out var first))
                 continue;
-            placeOf[arrangement.OriginOf(halfEdge)] = way.Count;
-            way.Add(halfEdge);
-            if (!placeOf.TryGetValue(arrangement.OriginOf(halfEdge ^ 1), out var first))
-                continue;
-            rings.Add(Ring(arrangement, way[first..]));
+            _rings.Add(Ring(way[first..]));
             foreach (var done in way[first..])
-                placeOf.Remove(arrangement.OriginOf(done));
+                placeOf.Remove(_arrangement.OriginOf(done));
             way.RemoveRange(first, way.Count - first);
         }
     }
 
-    private static Contour Ring(Arrangement arrangement, List<int> halfEdges)
+    /// <summary>The next half-edge of the walk that is a side: what is none has one of the faces on its right too, and is passed round.</summary>
+    private int SideAfter(int halfEdge)
+    {
+        var next = _arrangement.NextOf(halfEdge);
+        while (!IsSide(next))
+            next = _arrangement.NextOf(next ^ 1);
+        return next;
+    }
+
+    private Contour Ring(List<int> halfEdges)
     {
         var segments = halfEdges
-            .SelectMany(halfEdge => new HalfEdge(arrangement, halfEdge).Segments)
+            .SelectMany(halfEdge => new HalfEdge(_arrangement, halfEdge).Segments)
             .ToList();
-        return Contour.Of(PieceJoiner.Joined(segments, arrangement.Tolerance));
+        return Contour.Of(PieceJoiner.Joined(segments, _arrangement.Tolerance));
     }
 }
