@@ -6,6 +6,9 @@ namespace PatternGen;
 /// <remarks>Immutable and safe to share between threads.</remarks>
 public sealed class CircleDivision
 {
+    /// <summary>Finest reading of a rule in mm; what is finer than a wavelength of light, nobody reads.</summary>
+    private const double FinestReading = 1e-4;
+
     /// <summary>Most parts that a division has; more would lie closer together than a pencil marks.</summary>
     internal const int MostParts = 360;
 
@@ -40,10 +43,11 @@ public sealed class CircleDivision
 
     /// <summary>Returns the setting rounded as it is read: 27.4 for a <see cref="Chord"/> of 27.3616 read to 0.1 mm.</summary>
     /// <param name="reading">The finest that the rule is read to, in mm, such as 0.1 or 0.25.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The reading is not positive.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The reading is less than 0.0001 mm.</exception>
     public double Setting(double reading)
     {
-        var marks = Math.Round(Chord / Guard.Positive(reading), MidpointRounding.AwayFromZero);
+        Guard.Within(reading, FinestReading, Guard.MaxSize);
+        var marks = Math.Round(Chord / reading, MidpointRounding.AwayFromZero);
         // Divided by 10, 274 is the double nearest to 27.4; times 0.1 it is not.
         var perMillimetre = Math.Round(1 / reading);
         return perMillimetre * reading == 1 ? marks / perMillimetre : marks * reading;
@@ -94,12 +98,7 @@ public sealed class CircleDivision
         for (var factor = 1; factor <= 1000 && factor * Radius <= Guard.MaxSize; factor++)
         {
             var larger = OnLargerCircle(factor);
-            var setting = larger.Setting(reading);
-            if (
-                setting > 0
-                && setting <= 2 * larger.SteppedRadius
-                && Math.Abs(larger.ClosingError(reading)) <= limit
-            )
+            if (larger.CanRead(reading) && Math.Abs(larger.ClosingError(reading)) <= limit)
                 return factor;
         }
         throw new PatternException(
