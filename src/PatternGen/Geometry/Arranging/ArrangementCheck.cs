@@ -104,11 +104,21 @@ internal static class ArrangementCheck
             arrangement.BoundedFaces.Sum(face => face.Area),
             arrangement.AreaWithinBoundary
         );
-        // The areas are summed of as many terms as there are edges, each off by the last digit of the whole.
-        if (Math.Abs(areas - boundary) > 1e-12 * boundary * Math.Max(1, arrangement.Edges.Count))
+        if (Math.Abs(areas - boundary) > RoundingOf(arrangement))
             yield return $"The faces have {areas:R} mm² together, but within the outer boundary are {boundary:R} mm².";
         var euler = arrangement.Nodes.Count - arrangement.Edges.Count + arrangement.Faces.Count;
         if (arrangement.Edges.Count > 0 && euler != 1 + arrangement.ComponentCount)
             yield return $"Nodes − edges + faces is {euler}, but with {arrangement.ComponentCount} components it must be {1 + arrangement.ComponentCount}.";
+    }
+
+    /// <summary>Areas are summed of as many terms as there are edges, each off by the last digits of the whole drawing's.</summary>
+    private static double RoundingOf(Arrangement arrangement)
+    {
+        double reach = 0;
+        foreach (var node in arrangement.Nodes)
+            reach = Math.Max(reach, (node.Point - arrangement.Nodes[0].Point).LengthSquared);
+        return 1e-14
+            * (reach + arrangement.AreaWithinBoundary)
+            * Math.Max(100, arrangement.Edges.Count);
     }
 }

@@ -8,49 +8,87 @@ namespace PatternGen.Geometry;
 /// each node taking the next one clockwise, until it comes back: it goes round a face, or round a hole in one. A
 /// <em>component</em> is what hangs together.</para>
 /// <para><see cref="StrandSet"/> makes strands of the curves, <see cref="StrandCuts"/> finds where they meet,
-/// <see cref="StrandPieces"/> cuts them there, <see cref="LeavingOrder"/> sorts what leaves each node and finds pieces that
-/// run along each other, <see cref="FaceWalks"/> walks round the faces, and <see cref="ComponentNesting"/> tells in which
-/// face each component lies.</para>
+/// <see cref="StrandPieces"/> cuts them there, and <see cref="SameEdges"/> makes pieces one that run along each other.
+/// <see cref="LeavingOrder"/> sorts what leaves each node, <see cref="FaceWalks"/> walks round the faces, and
+/// <see cref="ComponentNesting"/> tells in which face each component lies.</para>
+/// <para>Strands that run along each other are first cut where they begin and cease to do so, made one there, and all is
+/// done again: a third curve then meets one strand instead of two that arithmetic tells apart.</para>
 /// </remarks>
 internal static class ArrangementMaker
 {
+    /// <summary>
+    /// How much coarser each new try merges, should curves nearer to each other than the tolerance tells apart contradict
+    /// one another. Drawings whose numbers were rounded to about the tolerance may need that.
+    /// </summary>
+    private const double Coarser = 16;
+
+    private const int Tries = 4;
+
+    /// <summary>How often strands that run along each other are made one. Once does, unless curves are nearly parallel within the tolerance.</summary>
+    private const int Rounds = 4;
+
     internal static Arrangement Make(Curve[] curves)
     {
         var tolerance = Tolerance.For(ExtentsOf(curves));
-        var set = new StrandSet(curves, tolerance);
-        Strand[] strands = [.. set.Strands];
-        var cuts = StrandCuts.Of(strands, tolerance);
-        var (edges, nodes) = Numbered(StrandPieces.Of(strands, cuts), cuts.Points);
-        var sources = Array.ConvertAll(edges, edge => set.SourcesOf(edge.Strand));
-        var order = LeavingOrder.Of(edges, nodes.Length, tolerance);
-        if (order.Same.Count > 0)
+        for (var tries = 1; ; tries++)
         {
-            (edges, sources) = WithoutSame(edges, sources, order.Same);
-            order = LeavingOrder.Of(edges, nodes.Length, tolerance);
+            var arrangement = Make(curves, tolerance);
+            if (arrangement.FirstContradiction is not { } place)
+                return arrangement;
+            if (tries == Tries)
+                throw new PatternException(
+                    "Curves lie too near to each other to tell their faces apart.",
+                    place,
+                    ["curves that meet exactly, or stay farther apart"]
+                );
+            tolerance = Tolerance.OfMerge(tolerance.Merge * Coarser);
         }
-        return new(curves, tolerance, nodes, edges, sources, order);
+    }
+
+    private static Arrangement Make(Curve[] curves, Tolerance tolerance)
+    {
+        var strands = StrandSet.Of(curves, tolerance);
+        var cuts = StrandCuts.Of(strands, tolerance);
+        for (var round = 1; cuts.HasOverlaps && round <= Rounds; round++)
+        {
+            var parts = StrandPieces.Of(strands, cuts, cuts.AtOverlaps);
+            strands = Array.ConvertAll(
+                SameEdges.Merged(parts, cuts.Points.Length, tolerance),
+                part => part.ToStrand()
+            );
+            cuts = StrandCuts.Of(strands, tolerance);
+        }
+        var pieces = StrandPieces.Of(strands, cuts, cuts.All);
+        var (edges, nodes) = Numbered(
+            SameEdges.Merged(pieces, cuts.Points.Length, tolerance),
+            cuts.Points
+        );
+        return new(curves, tolerance, nodes, edges, LeavingOrder.Of(edges, nodes.Length));
     }
 
     /// <summary>The points at which something is left, numbered on: a piece shorter than the tolerance vanishes with its points.</summary>
     private static (EdgePiece[] Edges, Point[] Nodes) Numbered(
-        List<EdgePiece> pieces,
-        IReadOnlyList<Point> points
+        EdgePiece[] pieces,
+        ReadOnlySpan<Point> points
     )
     {
-        var numbers = new int[points.Count];
+        var numbers = new int[points.Length];
         Array.Fill(numbers, -1);
-        var nodes = new List<Point>(points.Count);
-        var edges = new EdgePiece[pieces.Count];
+        var nodes = new List<Point>(points.Length);
+        var edges = new EdgePiece[pieces.Length];
         for (var i = 0; i < edges.Length; i++)
-            edges[i] = pieces[i].Between(NumberOf(pieces[i].From), NumberOf(pieces[i].To));
+        {
+            var (from, to) = (pieces[i].From, pieces[i].To);
+            edges[i] = pieces[i].Between(NumberOf(from, points), NumberOf(to, points));
+        }
         return (edges, [.. nodes]);
 
-        int NumberOf(int point)
+        int NumberOf(int point, ReadOnlySpan<Point> places)
         {
             if (numbers[point] < 0)
             {
                 numbers[point] = nodes.Count;
-                nodes.Add(points[point]);
+                nodes.Add(places[point]);
             }
             return numbers[point];
         }
@@ -64,32 +102,5 @@ internal static class ArrangementMaker
         foreach (var curve in curves)
             all = all.Including(curve.Extents);
         return all;
-    }
-
-    /// <summary>Of edges that run along each other keeps the first, with the sources of all.</summary>
-    private static (EdgePiece[], IReadOnlyList<int>[]) WithoutSame(
-        EdgePiece[] edges,
-        IReadOnlyList<int>[] sources,
-        IReadOnlyList<(int, int)> same
-    )
-    {
-        var groups = new Groups(edges.Length);
-        foreach (var (one, other) in same)
-            groups.Join(one, other);
-        var places = new Dictionary<int, int>();
-        var (kept, keptSources) = (new List<EdgePiece>(), new List<IReadOnlyList<int>>());
-        for (var i = 0; i < edges.Length; i++)
-        {
-            var group = groups.Of(i);
-            if (places.TryGetValue(group, out var place))
-                keptSources[place] = [.. keptSources[place].Union(sources[i]).Order()];
-            else
-            {
-                places[group] = kept.Count;
-                kept.Add(edges[i]);
-                keptSources.Add(sources[i]);
-            }
-        }
-        return ([.. kept], [.. keptSources]);
     }
 }
