@@ -82,6 +82,9 @@ internal readonly struct Strand
         if (!IsRound)
             return _frame.At((Inside(one) + Inside(other)) / 2);
         var towards = (one - Circle.Centre) + (other - Circle.Centre);
+        // Opposite points have no nearer way; either will do.
+        if (towards == Vector.Zero)
+            towards = (one - Circle.Centre).Left;
         return Circle.Centre + towards.Unit() * Circle.Radius;
     }
 

@@ -3,8 +3,8 @@ namespace PatternGen.Geometry;
 /// <summary>Where strands are cut: at their ends, and at each point that they have in common.</summary>
 /// <remarks>
 /// Where two strands cross clearly, arithmetic knows the point to its last digits. Where they are tangent or cross at a
-/// small angle they stay together for a while, and any place there is as good; so such meetings come last, and take over a
-/// point that already lies on both. Three curves tangent in one point then share it.
+/// small angle they stay together for a while, and any place there is as good; so such meetings come last, and take over
+/// points that already lie on both. Three curves tangent in one point then share it.
 /// </remarks>
 internal sealed class StrandCuts
 {
@@ -18,7 +18,7 @@ internal sealed class StrandCuts
     private readonly Tolerance _tolerance;
     private readonly PointMerger _points;
     private readonly List<(int First, int Second, Point Point)> _unclear = [];
-    private readonly List<int> _candidates = [];
+    private readonly List<int> _shared = [];
 
     private StrandCuts(Strand[] strands, Tolerance tolerance)
     {
@@ -47,8 +47,10 @@ internal sealed class StrandCuts
         new ExtentsGrid(
             Array.ConvertAll(strands, strand => strand.Extents.Grown(tolerance.Merge))
         ).VisitPairs(cuts.CutAtMeetings);
-        foreach (var (first, second, point) in cuts._unclear)
-            cuts.Cut(first, second, cuts.SharedBy(first, second, point));
+        // Twice, for the second time knows what the first one found.
+        for (var times = 0; times < 2; times++)
+            foreach (var (first, second, point) in cuts._unclear)
+                cuts.CutWhereTogether(first, second, point);
         return cuts;
     }
 
@@ -122,7 +124,8 @@ internal sealed class StrandCuts
         return IsOn(segment.Start) && IsOn(segment.Middle) && IsOn(segment.End);
 
         bool IsOn(Point point) =>
-            Math.Abs(circle.Centre.DistanceTo(point) - circle.Radius) <= _tolerance.Merge;
+            Math.Abs(circle.Centre.DistanceTo(point) - circle.Radius)
+            <= CircleMeeting.SameWithin * _tolerance.Merge;
     }
 
     private void Meet(SegmentIntersection meeting, int first, int second)
@@ -156,7 +159,7 @@ internal sealed class StrandCuts
         {
             foreach (var end in EndsOf(ending))
             {
-                if (!IsOn(cut, end))
+                if (_strands[cut].DistanceTo(end) > CircleMeeting.SameWithin * _tolerance.Merge)
                     continue;
                 HasOverlaps |= !IsEndOf(cut, end);
                 CutAtOverlap(ending, cut, end);
@@ -211,26 +214,23 @@ internal sealed class StrandCuts
         return Math.Abs(sine) > ClearSine;
     }
 
-    /// <summary>A known point at or near a place that lies on both strands, all the way from there; else the place itself.</summary>
-    private int SharedBy(int first, int second, Point place)
+    /// <summary>Strands that stay together for a while share every point there that either is cut at; if there is none, the place where they meet.</summary>
+    private void CutWhereTogether(int first, int second, Point place)
     {
+        _shared.Clear();
+        All.CopyTo(_shared, first);
+        All.CopyTo(_shared, second);
+        _shared.RemoveAll(point => !IsShared(Points[point]));
         var known = _points.KnownIdOf(place);
         if (known >= 0)
-            return known;
-        _candidates.Clear();
-        All.CopyTo(_candidates, first);
-        All.CopyTo(_candidates, second);
-        var (nearest, distance) = (-1, double.PositiveInfinity);
-        foreach (var candidate in _candidates)
-        {
-            var point = Points[candidate];
-            var away = point.DistanceTo(place);
-            if (away < distance && IsShared(point) && StayTogether(first, second, place, point))
-                (nearest, distance) = (candidate, away);
-        }
-        return nearest >= 0 ? nearest : _points.IdOf(place);
+            _shared.Add(known);
+        else if (_shared.Count == 0)
+            _shared.Add(_points.IdOf(place));
+        foreach (var point in _shared.Distinct())
+            Cut(first, second, point);
 
-        bool IsShared(Point point) => IsOn(first, point) && IsOn(second, point);
+        bool IsShared(Point point) =>
+            IsOn(first, point) && IsOn(second, point) && StayTogether(first, second, place, point);
     }
 
     /// <summary>Whether, half-way between two points of both, each strand is still on the other.</summary>
