@@ -57,7 +57,8 @@ internal static class ArrangementCheck
             .Edges.SelectMany(edge => edge.Forward.Segments.Select(curve => (edge, curve)))
             .ToArray();
         var found = new List<string>();
-        var tolerance = arrangement.Tolerance;
+        // Edges end in merged points, and so stray a little from their curves.
+        var tolerance = Tolerance.OfMerge(arrangement.Tolerance.Merge / 4);
         ExtentsGrid
             .Of(Array.ConvertAll(curves, part => part.curve), tolerance)
             .VisitPairs(
@@ -66,20 +67,31 @@ internal static class ArrangementCheck
                     var (one, other) = (curves[first], curves[second]);
                     var meeting = one.curve.Intersect(other.curve, tolerance);
                     foreach (var point in meeting.Points)
-                        if (one.edge != other.edge && !IsAtNode(one.edge, point))
+                        if (!IsFromEnd(one.curve, other.curve, point))
                             found.Add(
                                 $"{one.edge} and {other.edge} meet at {point}, where no node is."
                             );
-                    if (meeting.Kind == IntersectionKind.Overlapping)
-                        found.Add($"{one.edge} and {other.edge} run along each other.");
+                    foreach (var stretch in meeting.Stretches)
+                        if (!IsFromEnd(one.curve, other.curve, stretch.Middle))
+                            found.Add($"{one.edge} and {other.edge} run along each other.");
                 }
             );
         return found;
 
-        // Edges that leave a node at a small angle stay within the tolerance for much longer than that.
-        bool IsAtNode(Edge edge, Point point) =>
-            edge.Forward.Origin.Point.DistanceTo(point) <= 4 * tolerance.AtTangency
-            || edge.Forward.Target.Point.DistanceTo(point) <= 4 * tolerance.AtTangency;
+        // Curves that leave a node at a small angle stay within the tolerance for much longer than that.
+        bool IsFromEnd(Segment one, Segment other, Point point)
+        {
+            foreach (var end in (Point[])[one.Start, one.End, other.Start, other.End])
+            {
+                var halfWay = one.PointAt((one.LengthAt(end) + one.LengthAt(point)) / 2);
+                if (
+                    end.DistanceTo(point) <= 4 * arrangement.Tolerance.AtTangency
+                    || other.DistanceTo(halfWay) <= arrangement.Tolerance.Merge
+                )
+                    return true;
+            }
+            return false;
+        }
     }
 
     private static IEnumerable<string> Faces(Arrangement arrangement)

@@ -3,8 +3,8 @@ namespace PatternGen.Geometry;
 /// <summary>What two circles have in common: nothing, one point, two, or all of it.</summary>
 internal readonly struct CircleMeeting
 {
-    /// <summary>How many merge distances apart curves on one circle lie at most: one each to where both should be.</summary>
-    internal const double SameWithin = 2;
+    /// <summary>How many merge distances apart curves on one circle lie at most; as far apart, pieces of curves are one.</summary>
+    internal const double SameWithin = 4;
 
     private CircleMeeting(int count, Point first, Point second)
     {

@@ -7,15 +7,23 @@ internal static class FaceOutline
     {
         var rings = new List<Contour>();
         foreach (var walk in arrangement.WalksRound(face))
-            AddRings(arrangement, arrangement.WalkFrom(walk), rings);
+            AddRings(
+                arrangement,
+                arrangement
+                    .WalkFrom(walk)
+                    .Where(halfEdge =>
+                        arrangement.FaceOf(halfEdge) != arrangement.FaceOf(halfEdge ^ 1)
+                    ),
+                rings
+            );
         // Only the way round the outside has the face inside it.
-        var outer = rings.Find(ring => ring.SignedArea > 0)!;
+        var outer = rings.MaxBy(ring => ring.SignedArea)!;
         rings.Remove(outer);
         return new(outer, rings);
     }
 
-    /// <summary>Takes a ring off a walk whenever it comes back to a node, so that a face that touches itself has rings that touch.</summary>
-    private static void AddRings(
+    /// <summary>Takes a ring off a walk whenever it comes back to a node, so that an area that touches itself has rings that touch.</summary>
+    internal static void AddRings(
         Arrangement arrangement,
         IEnumerable<int> walk,
         List<Contour> rings
@@ -25,8 +33,6 @@ internal static class FaceOutline
         var placeOf = new Dictionary<int, int>();
         foreach (var halfEdge in walk)
         {
-            if (arrangement.FaceOf(halfEdge) == arrangement.FaceOf(halfEdge ^ 1))
-                continue;
             placeOf[arrangement.OriginOf(halfEdge)] = way.Count;
             way.Add(halfEdge);
             if (!placeOf.TryGetValue(arrangement.OriginOf(halfEdge ^ 1), out var first))
@@ -43,6 +49,10 @@ internal static class FaceOutline
         var segments = halfEdges
             .SelectMany(halfEdge => new HalfEdge(arrangement, halfEdge).Segments)
             .ToList();
-        return Contour.Of(PieceJoiner.Joined(segments, arrangement.Tolerance));
+        var ring = Contour.Of(segments);
+        // Of a ring thinner than the merge distance, sides that are not one would count as one.
+        return ring.Area > arrangement.Tolerance.Merge * ring.Length / 2
+            ? Contour.Of(PieceJoiner.Joined(segments, arrangement.Tolerance))
+            : ring;
     }
 }

@@ -3,9 +3,6 @@ namespace PatternGen.Geometry;
 /// <summary>Finds edges that run along each other, and makes them one with the sources of all.</summary>
 internal static class SameEdges
 {
-    /// <summary>How far apart, in merge distances, the middles of pieces of one curve may come to lie.</summary>
-    private const double SameWithin = 4;
-
     /// <summary>Of edges that run along each other keeps the first.</summary>
     internal static EdgePiece[] Merged(List<EdgePiece> edges, int points, Tolerance tolerance)
     {
@@ -36,5 +33,5 @@ internal static class SameEdges
             || (one.From == other.To && one.To == other.From)
         )
         && one.HasRest == other.HasRest
-        && one.Middle.DistanceTo(other.Middle) <= SameWithin * tolerance.Merge;
+        && one.Middle.DistanceTo(other.Middle) <= CircleMeeting.SameWithin * tolerance.Merge;
 }
