@@ -54,7 +54,7 @@ public sealed partial class Arrangement
     /// <summary>The curves that it was made of, in their order; <see cref="Edge.Sources"/> are places in this list.</summary>
     public IReadOnlyList<Curve> Curves => _curves;
 
-    /// <summary>What counts as one point: that of the extents of all curves, or a coarser one where curves lie so near to each other that it would not tell their faces apart.</summary>
+    /// <summary>What counts as one point: that of the extents of all curves, or a coarser or finer one where that would not tell faces apart.</summary>
     public Tolerance Tolerance { get; }
 
     /// <summary>The points where curves end or meet.</summary>

@@ -17,12 +17,10 @@ namespace PatternGen.Geometry;
 internal static class ArrangementMaker
 {
     /// <summary>
-    /// How much coarser each new try merges, should curves nearer to each other than the tolerance tells apart contradict
-    /// one another. Drawings whose numbers were rounded to about the tolerance may need that.
+    /// How much coarser or finer other tries merge, should curves that lie about the tolerance apart contradict one another:
+    /// coarser where numbers were rounded to about the tolerance, finer where many curves leave one point at small angles.
     /// </summary>
-    private const double Coarser = 16;
-
-    private const int Tries = 4;
+    private static readonly double[] Merges = [1, 16, 1.0 / 16, 256, 4096];
 
     /// <summary>How often strands that run along each other are made one. Once does, unless curves are nearly parallel within the tolerance.</summary>
     private const int Rounds = 4;
@@ -30,19 +28,19 @@ internal static class ArrangementMaker
     internal static Arrangement Make(Curve[] curves)
     {
         var tolerance = Tolerance.For(ExtentsOf(curves));
-        for (var tries = 1; ; tries++)
+        Point place = default;
+        foreach (var factor in Merges)
         {
-            var arrangement = Make(curves, tolerance);
-            if (arrangement.FirstContradiction is not { } place)
+            var arrangement = Make(curves, Tolerance.OfMerge(tolerance.Merge * factor));
+            if (arrangement.FirstContradiction is not { } contradiction)
                 return arrangement;
-            if (tries == Tries)
-                throw new PatternException(
-                    "Curves lie too near to each other to tell their faces apart.",
-                    place,
-                    ["curves that meet exactly, or stay farther apart"]
-                );
-            tolerance = Tolerance.OfMerge(tolerance.Merge * Coarser);
+            place = contradiction;
         }
+        throw new PatternException(
+            "Curves lie too near to each other to tell their faces apart.",
+            place,
+            ["curves that meet exactly, or stay farther apart"]
+        );
     }
 
     private static Arrangement Make(Curve[] curves, Tolerance tolerance)
