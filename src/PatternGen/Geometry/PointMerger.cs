@@ -46,8 +46,8 @@ internal sealed class PointMerger
         {
             for (var id = _chains[Chain(x, y)]; id >= 0; id = _nextInChain[id])
             {
-                var away = _points[id].DistanceTo(point);
-                if (away <= _merge && away < distance)
+                var away = (_points[id] - point).LengthSquared;
+                if (away <= _merge * _merge && away < distance)
                     (nearest, distance) = (id, away);
             }
         }

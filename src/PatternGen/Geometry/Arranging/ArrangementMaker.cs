@@ -49,37 +49,39 @@ internal static class ArrangementMaker
         var cuts = StrandCuts.Of(strands, tolerance);
         for (var round = 1; cuts.HasOverlaps && round <= Rounds; round++)
         {
-            var parts = StrandPieces.Of(strands, cuts, cuts.AtOverlaps);
-            strands = Array.ConvertAll(
-                SameEdges.Merged(parts, cuts.Points.Length, tolerance),
-                part => part.ToStrand()
-            );
+            strands =
+            [
+                .. Pieces(strands, cuts, cuts.AtOverlaps, tolerance)
+                    .Select(part => part.ToStrand()),
+            ];
             cuts = StrandCuts.Of(strands, tolerance);
         }
-        var pieces = StrandPieces.Of(strands, cuts, cuts.All);
-        var (edges, nodes) = Numbered(
-            SameEdges.Merged(pieces, cuts.Points.Length, tolerance),
-            cuts.Points
-        );
+        EdgePiece[] edges = [.. Pieces(strands, cuts, cuts.All, tolerance)];
+        var nodes = Renumber(edges, cuts.Points);
         return new(curves, tolerance, nodes, edges, LeavingOrder.Of(edges, nodes.Length));
     }
 
-    /// <summary>The points at which something is left, numbered on: a piece shorter than the tolerance vanishes with its points.</summary>
-    private static (EdgePiece[] Edges, Point[] Nodes) Numbered(
-        EdgePiece[] pieces,
-        ReadOnlySpan<Point> points
+    private static List<EdgePiece> Pieces(
+        Strand[] strands,
+        StrandCuts cuts,
+        CutLists lists,
+        Tolerance tolerance
     )
+    {
+        var pieces = StrandPieces.Of(strands, cuts, lists);
+        SameEdges.Merge(pieces, cuts.Points.Length, tolerance);
+        return pieces;
+    }
+
+    /// <summary>Numbers the points on at which an edge is left, and returns them: a piece shorter than the tolerance vanishes with its points.</summary>
+    private static Point[] Renumber(EdgePiece[] edges, ReadOnlySpan<Point> points)
     {
         var numbers = new int[points.Length];
         Array.Fill(numbers, -1);
         var nodes = new List<Point>(points.Length);
-        var edges = new EdgePiece[pieces.Length];
-        for (var i = 0; i < edges.Length; i++)
-        {
-            var (from, to) = (pieces[i].From, pieces[i].To);
-            edges[i] = pieces[i].Between(NumberOf(from, points), NumberOf(to, points));
-        }
-        return (edges, [.. nodes]);
+        foreach (ref var edge in edges.AsSpan())
+            edge = edge.Between(NumberOf(edge.From, points), NumberOf(edge.To, points));
+        return [.. nodes];
 
         int NumberOf(int point, ReadOnlySpan<Point> places)
         {

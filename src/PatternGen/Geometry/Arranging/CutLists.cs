@@ -12,6 +12,8 @@ internal sealed class CutLists
         Array.Fill(_last, -1);
     }
 
+    internal int Count => _cuts.Count;
+
     internal void Add(int strand, int point)
     {
         _cuts.Add((point, _last[strand]));

@@ -1,33 +1,36 @@
+using System.Runtime.InteropServices;
+
 namespace PatternGen.Geometry;
 
 /// <summary>Finds edges that run along each other, and makes them one with the sources of all.</summary>
 internal static class SameEdges
 {
-    /// <summary>Of edges that run along each other keeps the first.</summary>
-    internal static EdgePiece[] Merged(List<EdgePiece> edges, int points, Tolerance tolerance)
+    /// <summary>Of edges that run along each other keeps the first, in place.</summary>
+    internal static void Merge(List<EdgePiece> edges, int points, Tolerance tolerance)
     {
-        var kept = new List<EdgePiece>(edges.Count);
+        var all = CollectionsMarshal.AsSpan(edges);
+        var count = 0;
         // The edges kept between a point and others, as chains: an edge is in that of its smaller point.
-        var (first, next) = (new int[points], new int[edges.Count]);
+        var (first, next) = (new int[points], new int[all.Length]);
         Array.Fill(first, -1);
-        foreach (var edge in edges)
+        foreach (ref readonly var edge in all)
         {
             ref var chain = ref first[Math.Min(edge.From, edge.To)];
             var same = chain;
-            while (same >= 0 && !AreSame(kept[same], edge, tolerance))
+            while (same >= 0 && !AreSame(in all[same], in edge, tolerance))
                 same = next[same];
             if (same >= 0)
             {
-                kept[same] = kept[same].With([.. kept[same].Sources.Union(edge.Sources).Order()]);
+                all[same] = all[same].With([.. all[same].Sources.Union(edge.Sources).Order()]);
                 continue;
             }
-            (next[kept.Count], chain) = (chain, kept.Count);
-            kept.Add(edge);
+            (next[count], chain) = (chain, count);
+            all[count++] = edge;
         }
-        return [.. kept];
+        edges.RemoveRange(count, edges.Count - count);
     }
 
-    private static bool AreSame(EdgePiece one, EdgePiece other, Tolerance tolerance) =>
+    private static bool AreSame(in EdgePiece one, in EdgePiece other, Tolerance tolerance) =>
         (
             (one.From == other.From && one.To == other.To)
             || (one.From == other.To && one.To == other.From)

@@ -14,10 +14,14 @@ internal sealed class StrandCuts
     /// </summary>
     private const double ClearSine = 0.1;
 
+    /// <summary>How far at most two strands stay together, in merge distances over the sine of their angle. Only a quick test, so far more would only ask for more work.</summary>
+    private const double Together = 8;
+
     private readonly Strand[] _strands;
     private readonly Tolerance _tolerance;
     private readonly PointMerger _points;
-    private readonly List<(int First, int Second, Point Point)> _unclear = [];
+    private readonly List<(int First, int Second, Point Point, double Reach)> _unclear = [];
+    private readonly List<int> _candidates = [];
     private readonly List<int> _shared = [];
 
     private StrandCuts(Strand[] strands, Tolerance tolerance)
@@ -49,8 +53,8 @@ internal sealed class StrandCuts
         ).VisitPairs(cuts.CutAtMeetings);
         // Twice, for the second time knows what the first one found.
         for (var times = 0; times < 2; times++)
-            foreach (var (first, second, point) in cuts._unclear)
-                cuts.CutWhereTogether(first, second, point);
+            foreach (var (first, second, point, reach) in cuts._unclear)
+                cuts.CutWhereTogether(first, second, point, reach);
         return cuts;
     }
 
@@ -202,32 +206,41 @@ internal sealed class StrandCuts
 
     private void Meet(int first, int second, Point point)
     {
-        if (IsClear(first, second, point))
+        var sine = Math.Abs(
+            _strands[first].TangentAt(point).Cross(_strands[second].TangentAt(point))
+        );
+        if (sine > ClearSine)
             Cut(first, second, _points.IdOf(point));
         else
-            _unclear.Add((first, second, point));
+            _unclear.Add((first, second, point, Together * _tolerance.Merge / sine));
     }
 
-    private bool IsClear(int first, int second, Point point)
+    /// <summary>
+    /// Strands that stay together for a while share the point where they meet, if it is known, and every point there that
+    /// either is cut at; if there is none, the place becomes one.
+    /// </summary>
+    private void CutWhereTogether(int first, int second, Point place, double reach)
     {
-        var sine = _strands[first].TangentAt(point).Cross(_strands[second].TangentAt(point));
-        return Math.Abs(sine) > ClearSine;
-    }
-
-    /// <summary>Strands that stay together for a while share every point there that either is cut at; if there is none, the place where they meet.</summary>
-    private void CutWhereTogether(int first, int second, Point place)
-    {
-        _shared.Clear();
-        All.CopyTo(_shared, first);
-        All.CopyTo(_shared, second);
-        _shared.RemoveAll(point => !IsShared(Points[point]));
         var known = _points.KnownIdOf(place);
+        _shared.Clear();
         if (known >= 0)
             _shared.Add(known);
-        else if (_shared.Count == 0)
+        _candidates.Clear();
+        All.CopyTo(_candidates, first);
+        All.CopyTo(_candidates, second);
+        foreach (var candidate in _candidates)
+            if (
+                IsNear(Points[candidate])
+                && !_shared.Contains(candidate)
+                && IsShared(Points[candidate])
+            )
+                _shared.Add(candidate);
+        if (_shared.Count == 0)
             _shared.Add(_points.IdOf(place));
-        foreach (var point in _shared.Distinct())
+        foreach (var point in _shared)
             Cut(first, second, point);
+
+        bool IsNear(Point point) => (point - place).LengthSquared <= reach * reach;
 
         bool IsShared(Point point) =>
             IsOn(first, point) && IsOn(second, point) && StayTogether(first, second, place, point);

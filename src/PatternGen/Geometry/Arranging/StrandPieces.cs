@@ -4,18 +4,22 @@ namespace PatternGen.Geometry;
 internal sealed class StrandPieces
 {
     private readonly StrandCuts _cuts;
-    private readonly List<EdgePiece> _pieces = [];
+    private readonly List<EdgePiece> _pieces;
     private readonly List<int> _points = [];
     private double[] _keys = [];
 
-    private StrandPieces(StrandCuts cuts) => _cuts = cuts;
+    private StrandPieces(StrandCuts cuts, int most)
+    {
+        _cuts = cuts;
+        _pieces = new(most);
+    }
 
     /// <param name="strands">What is cut.</param>
     /// <param name="cuts">The points.</param>
     /// <param name="lists">Which of the points cut.</param>
     internal static List<EdgePiece> Of(Strand[] strands, StrandCuts cuts, CutLists lists)
     {
-        var pieces = new StrandPieces(cuts);
+        var pieces = new StrandPieces(cuts, lists.Count + strands.Length);
         for (var i = 0; i < strands.Length; i++)
             pieces.Add(in strands[i], pieces.InOrder(in strands[i], i, lists));
         return pieces._pieces;
