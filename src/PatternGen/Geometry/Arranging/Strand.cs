@@ -95,10 +95,13 @@ internal readonly struct Strand
     /// <summary>The part between two keys of a strand that is a segment, from node to node.</summary>
     internal Segment Part(double fromKey, double toKey, Point from, Point to)
     {
+        if (from == Start && to == End)
+            return Segment;
         if (Segment.IsLine)
             return new(from, to);
         var share = (_frame.Walked(toKey) - _frame.Walked(fromKey)) / Segment.Length;
-        return new(from, to, Segment.PartBulge(share));
+        // Rounding, or an end merged a little beyond, must not make more than a half circle of one.
+        return new(from, to, Segment.PartBulge(Math.Min(1, share)));
     }
 
     private double Inside(Point point) => Math.Clamp(_frame.Foot(point), -_frame.Half, _frame.Half);
