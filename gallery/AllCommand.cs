@@ -24,6 +24,7 @@ internal static class AllCommand
                 [
                     new RailTopic(RailTopic.SideboardRail, Path.Combine(folder, "rail")),
                     new BandsTopic(Path.Combine(folder, "bands")),
+                    new RosettesTopic(Path.Combine(folder, "rosettes")),
                 ];
                 foreach (var topic in topics)
                     await Reporter.RunAsync(topic, cancellation);

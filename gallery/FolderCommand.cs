@@ -15,12 +15,21 @@ internal static class FolderCommand
             folder => new BandsTopic(folder)
         );
 
+    /// <summary><c>rosettes</c>: the sample rosettes, all designs of one, its key, and how two are drawn.</summary>
+    internal static Command Rosettes() =>
+        Make(
+            "rosettes",
+            "Draws the sample rosettes, all designs and the key of one, and step sheets.",
+            Outputs.Option("rosettes"),
+            folder => new RosettesTopic(folder)
+        );
+
     /// <summary><c>readme</c>: for developers, so not listed.</summary>
     internal static Command Readme()
     {
         var command = Make(
             "readme",
-            "Draws the picture of the README anew.",
+            "Draws the pictures of the README anew.",
             Outputs.Option(Path.Combine("gallery", "pictures")),
             folder => new ReadmeTopic(folder)
         );

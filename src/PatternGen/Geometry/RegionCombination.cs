@@ -10,7 +10,7 @@ internal sealed class RegionCombination
 {
     private readonly Arrangement _arrangement;
     private readonly int _firstCurves;
-    private readonly bool[] _isKept;
+    private readonly int[] _kept;
 
     /// <param name="arrangement">Of the outlines of all regions, those of the first one first.</param>
     /// <param name="firstCurves">How many curves are the first region's.</param>
@@ -20,7 +20,13 @@ internal sealed class RegionCombination
     {
         _arrangement = arrangement;
         _firstCurves = firstCurves;
-        _isKept = Array.ConvertAll(Held(), held => keeps(held.InFirst, held.InOthers, regions));
+        var held = Held();
+        _kept =
+        [
+            .. Enumerable
+                .Range(0, held.Length)
+                .Where(face => keeps(held[face].InFirst, held[face].InOthers, regions)),
+        ];
     }
 
     /// <summary>Tells from how often a face lies in the first region, and how often in others of so many regions, whether it is kept.</summary>
@@ -80,32 +86,9 @@ internal sealed class RegionCombination
     /// <summary>The rings round what is kept; those thinner than the merge distance are left out.</summary>
     private List<Contour> Rings()
     {
-        var rings = new List<Contour>();
-        var isWalked = new bool[_arrangement.HalfEdgeCount];
-        for (var halfEdge = 0; halfEdge < isWalked.Length; halfEdge++)
-            if (!isWalked[halfEdge] && Bounds(halfEdge))
-                FaceOutline.AddRings(_arrangement, Walk(halfEdge, isWalked), rings);
+        var rings = FaceOutline.Rings(_arrangement, _kept);
         var merge = _arrangement.Tolerance.Merge;
         rings.RemoveAll(ring => ring.Area <= merge * ring.Length / 2);
         return rings;
-    }
-
-    private bool Bounds(int halfEdge) =>
-        _isKept[_arrangement.FaceOf(halfEdge)] && !_isKept[_arrangement.FaceOf(halfEdge ^ 1)];
-
-    /// <summary>Walks round what is kept: at each node past the edges within it, so that parts that touch there stay parts.</summary>
-    private List<int> Walk(int first, bool[] isWalked)
-    {
-        var walk = new List<int>();
-        var halfEdge = first;
-        do
-        {
-            isWalked[halfEdge] = true;
-            walk.Add(halfEdge);
-            halfEdge = _arrangement.NextOf(halfEdge);
-            while (!Bounds(halfEdge))
-                halfEdge = _arrangement.NextOf(halfEdge ^ 1);
-        } while (halfEdge != first);
-        return walk;
     }
 }

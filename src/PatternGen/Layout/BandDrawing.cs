@@ -118,5 +118,13 @@ internal sealed class BandDrawing(TriangleBand band, Fitting fitting, BandPlan p
         new(Leaf(chip), part, at, 1);
 
     private static MotifNode Leaf(Contour? chip) =>
-        chip is null ? MotifNode.Empty : new MotifNode { Chips = [chip] };
+        chip is null
+            ? MotifNode.Empty
+            : new MotifNode
+            {
+                ChipRows =
+                [
+                    [new(chip)],
+                ],
+            };
 }

@@ -66,7 +66,13 @@ internal sealed class FreeGround
     {
         internal bool IsTouched { get; private set; }
 
-        public override void Chip(in PlacedChip chip) => Look(chip.Outline, closed: true, 0);
+        public override void Chip(in PlacedChip chip)
+        {
+            for (var ring = 0; ring < chip.RingCount; ring++)
+                Look(chip.Ring(ring), closed: true, 0);
+            // Where no side reaches, the rectangle lies in the chip as a whole, or clear of it.
+            IsTouched = IsTouched || Surrounds(chip);
+        }
 
         public override void LayoutLine(ReadOnlySpan<Vertex> path) => Look(path, closed: false, 0);
 
@@ -79,10 +85,22 @@ internal sealed class FreeGround
         {
             for (var i = 0; i < run.Length && !IsTouched; i++)
                 if (closed || i + 1 < run.Length)
-                    IsTouched = room.Touches(Extents(run, i).Grown(reach));
+                    IsTouched = room.Touches(SideOf(run, i).Extents.Grown(reach));
         }
 
-        private static Extents Extents(ReadOnlySpan<Vertex> run, int at) =>
-            new Segment(run[at].Point, run[(at + 1) % run.Length].Point, run[at].Bulge).Extents;
+        private bool Surrounds(in PlacedChip chip)
+        {
+            var turns = 0;
+            for (var ring = 0; ring < chip.RingCount; ring++)
+            {
+                var corners = chip.Ring(ring);
+                for (var i = 0; i < corners.Length; i++)
+                    turns += Winding.Share(SideOf(corners, i), room.Centre);
+            }
+            return turns != 0;
+        }
+
+        private static Segment SideOf(ReadOnlySpan<Vertex> run, int at) =>
+            new(run[at].Point, run[(at + 1) % run.Length].Point, run[at].Bulge);
     }
 }

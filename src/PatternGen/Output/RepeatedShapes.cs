@@ -16,7 +16,7 @@ internal sealed class RepeatedShapes
     private const int ScaleDecimals = 12;
 
     private readonly Dictionary<Size, Found> _found = [];
-    private readonly List<Contour> _shapes = [];
+    private readonly List<ChipShape> _shapes = [];
 
     private RepeatedShapes() { }
 
@@ -24,7 +24,10 @@ internal sealed class RepeatedShapes
     internal static RepeatedShapes None { get; } = new();
 
     /// <summary>The shapes that have copies, in the order in which their second copies appear.</summary>
-    internal IReadOnlyList<Contour> Shapes => _shapes;
+    internal IReadOnlyList<ChipShape> Shapes => _shapes;
+
+    /// <summary>Number of holes in all copies together, which are not written out.</summary>
+    internal long HoleCount { get; private set; }
 
     /// <summary>Returns what is drawn more than once, if the options ask to refer to it.</summary>
     internal static RepeatedShapes Of(Pattern pattern, SaveOptions options)
@@ -51,7 +54,7 @@ internal sealed class RepeatedShapes
         var turn = (chip.Placement.Turn - found.Turn).Degrees;
         return new(
             number,
-            chip.Outline[0].Point,
+            chip.Corners[0].Point,
             Math.Round(Math.IEEERemainder(turn, 360), ChipCopy.TurnDecimals)
         );
     }
@@ -63,25 +66,28 @@ internal sealed class RepeatedShapes
         var size = SizeOf(chip);
         if (!_found.TryGetValue(size, out var found))
         {
-            _found[size] = new(new(chip.Outline.ToArray()), chip.Placement.Turn);
+            _found[size] = new(new(chip.ToOutline(), chip.ToHoles()), chip.Placement.Turn);
             return;
         }
+        HoleCount += chip.RingCount - 1;
         if (found.Number is not null)
             return;
         found.Number = _shapes.Count;
         _shapes.Add(found.First);
+        // Now that it has a copy, the first one is a reference too.
+        HoleCount += found.First.Holes.Count;
     }
 
     private static Size SizeOf(in PlacedChip chip) =>
         new(chip.Shape, Math.Round(chip.Placement.Scale, ScaleDecimals));
 
-    /// <summary>A motif's shape, the object that all its repeats share, in one size.</summary>
-    private readonly record struct Size(Contour Shape, double Scale);
+    /// <summary>A motif's shape, which all its repeats share, in one size.</summary>
+    private readonly record struct Size(ChipShape Shape, double Scale);
 
     /// <summary>A shape as its first copy lies.</summary>
-    private sealed class Found(Contour first, Angle turn)
+    private sealed class Found(ChipShape first, Angle turn)
     {
-        internal Contour First { get; } = first;
+        internal ChipShape First { get; } = first;
 
         internal Angle Turn { get; } = turn;
 

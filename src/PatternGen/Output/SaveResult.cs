@@ -39,7 +39,7 @@ public sealed class SaveResult
 
     /// <summary>
     /// Number of layout lines, line cuts and strokes of labels that are shorter than the last two units of the file's
-    /// decimals (0.000002 mm by default) and so left out. A chip or outline that small is an error instead. Worked
+    /// decimals (0.000002 mm by default) and so left out. A chip, hole or outline that small is an error instead. Worked
     /// out when first asked for.
     /// </summary>
     public int LeftOut => _leftOut.Value;

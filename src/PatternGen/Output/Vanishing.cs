@@ -35,19 +35,19 @@ internal static class Vanishing
             .Count(line => IsSpeck(line.Span, decimals));
     }
 
-    /// <summary>Returns the refusal of a chip or outline, with what would help.</summary>
+    /// <summary>Returns the refusal of a chip, a hole in one or an outline, with what would help.</summary>
     internal static PatternException Refusal(ReadOnlySpan<Vertex> ring, int decimals)
     {
         var finest = new RoundedRun(SaveOptions.MaxDecimals, ring[0].Point);
         var helps = !RoundedRun.IsNothing(finest.Round(ring, closed: true));
         if (!helps && HasArcs(ring))
             return new(
-                $"A chip or outline is so flat that nothing of it is left: its arcs rise less than {Guard.Text(RoundedRun.FlatSagitta)} mm and are written as lines.",
+                $"A chip, hole or outline is so flat that nothing of it is left: its arcs rise less than {Guard.Text(RoundedRun.FlatSagitta)} mm and are written as lines.",
                 ring[0].Point,
                 ["leave it out", "make it wider"]
             );
         return new(
-            $"A chip or outline is so small that nothing of it is left in {decimals} decimals.",
+            $"A chip, hole or outline is so small that nothing of it is left in {decimals} decimals.",
             ring[0].Point,
             [
                 "leave it out or make it larger",

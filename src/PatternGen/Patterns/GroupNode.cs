@@ -16,6 +16,7 @@ internal sealed class GroupNode : PatternNode
         Layers = children.Aggregate((LayerSet)0, (layers, child) => layers | child.Layers);
         _rowSizes = sameRows ? AddUp(children) : [.. children.SelectMany(child => child.RowSizes)];
         PieceCount = children.Sum(child => child.PieceCount);
+        HoleCount = children.Sum(child => child.HoleCount);
         RefuseTooMany(PieceCount);
     }
 
@@ -30,6 +31,8 @@ internal sealed class GroupNode : PatternNode
         Simplest([.. children], sameRows: true);
 
     internal override long PieceCount { get; }
+
+    internal override long HoleCount { get; }
 
     internal override LayerSet Layers { get; }
 
@@ -97,7 +100,7 @@ internal sealed class GroupNode : PatternNode
             target.Chip(
                 new(
                     new(chip.Id.Row + firstRow, chip.Id.Index + offsets[chip.Id.Row]),
-                    chip.Outline,
+                    chip.Corners,
                     chip.Shape,
                     chip.Placement
                 )

@@ -15,17 +15,3 @@ internal interface IPatternSink
 
     void Label(Label label);
 }
-
-/// <summary>A chip as it passes through the tree: where it lies by now, and the shared shape it came from.</summary>
-internal readonly ref struct PlacedChip(
-    ChipId id,
-    ReadOnlySpan<Vertex> outline,
-    Contour shape,
-    Transform placement
-)
-{
-    internal ChipId Id { get; } = id;
-    internal ReadOnlySpan<Vertex> Outline { get; } = outline;
-    internal Contour Shape { get; } = shape;
-    internal Transform Placement { get; } = placement;
-}

@@ -3,6 +3,7 @@ using PatternGen.Geometry;
 namespace PatternGen;
 
 /// <summary>Passes pieces on to another sink, mapped. One object serves a whole node, so nothing is allocated per chip.</summary>
+/// <remarks>Mirroring turns counter-clockwise into clockwise; rings are walked the other way to stay as they were.</remarks>
 internal abstract class MappingSink(IPatternSink target) : IPatternSink
 {
     private Vertex[] _buffer = new Vertex[16];
@@ -10,23 +11,27 @@ internal abstract class MappingSink(IPatternSink target) : IPatternSink
     /// <summary>The mapping as a similarity, for chips' placements, labels and widths.</summary>
     protected abstract Transform Placement { get; }
 
-    public void Chip(in PlacedChip chip) =>
-        target.Chip(
-            new(
-                MapId(chip.Id),
-                Map(chip.Outline, closed: true),
-                chip.Shape,
-                chip.Placement.Then(Placement)
-            )
-        );
+    public void Chip(in PlacedChip chip)
+    {
+        var corners = Map(chip.Corners);
+        if (Placement.IsMirrored)
+            for (var ring = 0; ring < chip.RingCount; ring++)
+                VertexRun.ReverseRing(corners[chip.Shape.CornersOf(ring)]);
+        target.Chip(new(MapId(chip.Id), corners, chip.Shape, chip.Placement.Then(Placement)));
+    }
 
     public void LineCut(ReadOnlySpan<Vertex> path, double width) =>
-        target.LineCut(Map(path, closed: false), width * Placement.Scale);
+        target.LineCut(Map(path), width * Placement.Scale);
 
-    public void LayoutLine(ReadOnlySpan<Vertex> path) =>
-        target.LayoutLine(Map(path, closed: false));
+    public void LayoutLine(ReadOnlySpan<Vertex> path) => target.LayoutLine(Map(path));
 
-    public void Stock(ReadOnlySpan<Vertex> outline) => target.Stock(Map(outline, closed: true));
+    public void Stock(ReadOnlySpan<Vertex> outline)
+    {
+        var ring = Map(outline);
+        if (Placement.IsMirrored)
+            VertexRun.ReverseRing(ring);
+        target.Stock(ring);
+    }
 
     public void Label(Label label) => target.Label(label.Transformed(Placement));
 
@@ -34,15 +39,12 @@ internal abstract class MappingSink(IPatternSink target) : IPatternSink
 
     protected abstract void Map(ReadOnlySpan<Vertex> from, Span<Vertex> to);
 
-    private ReadOnlySpan<Vertex> Map(ReadOnlySpan<Vertex> vertices, bool closed)
+    private Span<Vertex> Map(ReadOnlySpan<Vertex> vertices)
     {
         if (_buffer.Length < vertices.Length)
             _buffer = new Vertex[vertices.Length * 2];
         var mapped = _buffer.AsSpan(0, vertices.Length);
         Map(vertices, mapped);
-        // Mirroring turns counter-clockwise into clockwise; rings are walked the other way to stay as they were.
-        if (closed && Placement.IsMirrored)
-            VertexRun.ReverseRing(mapped);
         return mapped;
     }
 }

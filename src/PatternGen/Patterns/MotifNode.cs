@@ -7,23 +7,27 @@ internal sealed class MotifNode : PatternNode
 {
     internal static readonly MotifNode Empty = new();
 
-    internal Contour[] Chips { get; init; } = [];
+    /// <summary>The chips, row by row; a row without chips keeps its number.</summary>
+    internal ChipShape[][] ChipRows { get; init; } = [];
+
     internal LineCut[] LineCuts { get; init; } = [];
     internal Chain[] LayoutLines { get; init; } = [];
     internal Contour[] Stock { get; init; } = [];
     internal Label[] Labels { get; init; } = [];
 
-    /// <summary>All chips of a leaf make one row.</summary>
-    internal override IReadOnlyList<int> RowSizes => Chips.Length > 0 ? [Chips.Length] : [];
+    internal override IReadOnlyList<int> RowSizes => [.. ChipRows.Select(row => row.Length)];
 
     internal override long PieceCount =>
-        (long)Chips.Length + LineCuts.Length + LayoutLines.Length + Stock.Length + Labels.Length;
+        ChipCount + LineCuts.Length + LayoutLines.Length + Stock.Length + Labels.Length;
+
+    internal override long HoleCount =>
+        ChipRows.Sum(row => row.Sum(shape => (long)shape.Holes.Count));
 
     internal override LayerSet Layers =>
         (Stock.Length > 0 ? LayerSet.Stock : 0)
         | (LayoutLines.Length > 0 ? LayerSet.LayoutLines : 0)
         | (LineCuts.Length > 0 ? LayerSet.LineCuts : 0)
-        | (Chips.Length > 0 ? LayerSet.Chips : 0)
+        | (ChipCount > 0 ? LayerSet.Chips : 0)
         | (Labels.Length > 0 ? LayerSet.Labels : 0);
 
     internal override Action Bind(IPatternSink sink, LayerSet layers) => () => Emit(sink, layers);
@@ -44,8 +48,9 @@ internal sealed class MotifNode : PatternNode
             for (var i = 0; i < LineCuts.Length; i++)
                 sink.LineCut(LineCuts[i].Path.Span, LineCuts[i].Width);
         if ((layers & LayerSet.Chips) != 0)
-            for (var i = 0; i < Chips.Length; i++)
-                sink.Chip(new(new(0, i), Chips[i].Span, Chips[i], Transform.Identity));
+            for (var row = 0; row < ChipRows.Length; row++)
+            for (var i = 0; i < ChipRows[row].Length; i++)
+                sink.Chip(new(new(row, i), ChipRows[row][i]));
         if ((layers & LayerSet.Labels) != 0)
             for (var i = 0; i < Labels.Length; i++)
                 sink.Label(Labels[i]);
@@ -57,7 +62,8 @@ internal sealed class MotifNode : PatternNode
         if (layers.HasFlag(LayerSet.Stock))
             bounds = Union(bounds, BoundsOf(Stock, transform));
         if (layers.HasFlag(LayerSet.Chips))
-            bounds = Union(bounds, BoundsOf(Chips, transform));
+            foreach (var row in ChipRows)
+                bounds = Union(bounds, BoundsOf(row.Select(shape => shape.Outline), transform));
         if (layers.HasFlag(LayerSet.LayoutLines))
             bounds = Union(bounds, BoundsOf(LayoutLines, transform));
         if (layers.HasFlag(LayerSet.LineCuts))
@@ -66,7 +72,7 @@ internal sealed class MotifNode : PatternNode
         return bounds;
     }
 
-    private static Extents? BoundsOf(Contour[] contours, Transform transform)
+    private static Extents? BoundsOf(IEnumerable<Contour> contours, Transform transform)
     {
         Extents? bounds = null;
         foreach (var contour in contours)

@@ -5,16 +5,6 @@ namespace PatternGen;
 
 public abstract partial class Pattern
 {
-    /// <inheritdoc cref="OfChips(IEnumerable{Contour})"/>
-    public static Pattern OfChips(params Contour[] outlines) =>
-        OfChips((IEnumerable<Contour>)outlines);
-
-    /// <summary>Returns a pattern of chips in one row. Clockwise outlines are turned round.</summary>
-    /// <exception cref="ArgumentException">An outline encloses no area.</exception>
-    /// <exception cref="PatternException">An outline crosses itself.</exception>
-    public static Pattern OfChips(IEnumerable<Contour> outlines) =>
-        Of(new MotifNode { Chips = [.. Guard.NotNull(outlines).Select(ChipOutline)] });
-
     /// <inheritdoc cref="OfLineCuts(IEnumerable{LineCut})"/>
     public static Pattern OfLineCuts(params LineCut[] cuts) =>
         OfLineCuts((IEnumerable<LineCut>)cuts);
@@ -131,33 +121,4 @@ public abstract partial class Pattern
     )
         where T : class =>
         [.. Guard.NotNull(pieces, name).Select(piece => Guard.NotNull(piece, name))];
-
-    private static Contour ChipOutline(Contour outline)
-    {
-        Guard.NotNull(outline);
-        // Before the area, which the loops of an outline that crosses itself may cancel. Of three straight sides, no two
-        // can cross.
-        if (outline.Count > 3 || outline.Segments.Any(side => !side.IsLine))
-            ThrowIfCrossing(outline);
-        var area = outline.SignedArea;
-        if (area == 0)
-            throw new ArgumentException(
-                $"The chip at {outline.Vertices[0].Point} encloses no area; a chip needs an outline to cut along."
-            );
-        return area > 0 ? outline : outline.Reversed();
-    }
-
-    private static void ThrowIfCrossing(Contour outline)
-    {
-        foreach (var contact in outline.SelfIntersections())
-            if (contact.Kind == ContactKind.Crossing)
-                throw new PatternException(
-                    "The outline of a chip crosses itself, so that it is not clear what to cut out.",
-                    contact.Point,
-                    [
-                        "its corners in the order in which a knife goes round the chip",
-                        "a chip for each of its loops",
-                    ]
-                );
-    }
 }

@@ -50,7 +50,7 @@ public abstract partial class Pattern
     public IReadOnlyList<string> Caption(Wording? wording = null)
     {
         var words = wording ?? Wording.English;
-        return [.. Facts(words), words.ChipCount(ChipCount)];
+        return ChipCount > 0 ? [.. Facts(words), words.ChipCount(ChipCount)] : [.. Facts(words)];
     }
 
     /// <summary>Returns what the pattern is and its number of chips, for messages.</summary>

@@ -17,6 +17,9 @@ internal abstract class PatternNode
     /// <summary>Number of pieces of any kind, once flattened.</summary>
     internal abstract long PieceCount { get; }
 
+    /// <summary>Number of holes in all chips together, once flattened.</summary>
+    internal abstract long HoleCount { get; }
+
     internal long ChipCount => RowSizes.Sum(size => (long)size);
 
     /// <summary>The layers that something under this node is drawn on.</summary>

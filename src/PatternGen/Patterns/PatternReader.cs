@@ -48,15 +48,7 @@ internal static class PatternReader
 
     private sealed class ChipList : List<Chip>, IPatternSink
     {
-        void IPatternSink.Chip(in PlacedChip chip) =>
-            Add(
-                new(
-                    new(chip.Id.Row + 1, chip.Id.Index + 1),
-                    chip.Shape,
-                    chip.Placement,
-                    new(chip.Outline.ToArray())
-                )
-            );
+        void IPatternSink.Chip(in PlacedChip chip) => Add(new(chip));
 
         void IPatternSink.LineCut(ReadOnlySpan<Vertex> path, double width) { }
 

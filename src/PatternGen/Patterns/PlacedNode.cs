@@ -9,6 +9,8 @@ internal sealed class PlacedNode(PatternNode child, Transform transform) : Patte
 
     internal override long PieceCount => child.PieceCount;
 
+    internal override long HoleCount => child.HoleCount;
+
     internal override LayerSet Layers => child.Layers;
 
     internal override Action Bind(IPatternSink sink, LayerSet layers) =>

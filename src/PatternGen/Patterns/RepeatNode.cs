@@ -31,6 +31,8 @@ internal sealed class RepeatNode : PatternNode
 
     internal override long PieceCount => _child.PieceCount * _count;
 
+    internal override long HoleCount => _child.HoleCount * _count;
+
     internal override LayerSet Layers => _child.Layers;
 
     internal override Action Bind(IPatternSink sink, LayerSet layers)

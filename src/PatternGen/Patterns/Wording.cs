@@ -9,7 +9,7 @@ namespace PatternGen;
 /// Errors are English and not part of this. Implementations must be pure: the same arguments give the same words, or
 /// the same pattern would no longer give the same file.
 /// </remarks>
-public class Wording
+public partial class Wording
 {
     /// <summary>The words in English.</summary>
     public static Wording English { get; } = new();

@@ -36,6 +36,23 @@ public class MachineNoteTests
     }
 
     [Fact]
+    public void The_note_stands_on_the_ground_in_a_chip_but_not_in_the_chip()
+    {
+        var large = Contour.Rectangle(new(1, 1), new(199, 99));
+        var island = Contour.Rectangle(new(20, 30), new(180, 70));
+        var ring = Pattern.Combine(
+            Board(200, 100),
+            Pattern.OfChips(new Region(large, island).Parts)
+        );
+        var whole = Pattern.Combine(Board(200, 100), Pattern.OfChips(large));
+
+        var box = MachineNote.Place(ring, Wording.English)!.Box();
+
+        island.Extents.Contains(box).ShouldBeTrue();
+        MachineNote.Place(whole, Wording.English).ShouldBeNull();
+    }
+
+    [Fact]
     public void Without_room_there_is_no_note()
     {
         MachineNote.Place(Board(60, 100), Wording.English).ShouldBeNull();

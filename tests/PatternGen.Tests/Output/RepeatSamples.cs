@@ -22,6 +22,9 @@ internal static class RepeatSamples
     /// <summary>Two chips, each there once, and one of them like the other but mirrored.</summary>
     public static Pattern Alone { get; } = MakeAlone();
 
+    /// <summary>Discs with a triangle and a circle standing in them, moved, turned, mirrored and of two sizes.</summary>
+    public static Pattern Holed { get; } = MakeHoled();
+
     public static IReadOnlyDictionary<string, Pattern> All { get; } =
         new Dictionary<string, Pattern>
         {
@@ -29,6 +32,7 @@ internal static class RepeatSamples
             ["rail"] = Rail,
             ["mixed"] = Mixed,
             ["alone"] = Alone,
+            ["holed"] = Holed,
         };
 
     private static Pattern MakeRosette()
@@ -59,6 +63,25 @@ internal static class RepeatSamples
     {
         var petal = Pattern.OfChips(Petal);
         return OnBoard([petal, petal.MirroredTopBottom(-20)], 80);
+    }
+
+    private static Pattern MakeHoled()
+    {
+        var disc = new Region(
+            new Circle(Point.Origin, 9).ToContour(),
+            Contour.Polygon(new(-3, -2), new(4, -2), new(0, 5)),
+            new Circle(new(-5, 2), 1.5).ToContour()
+        );
+        var row = Pattern.OfChips(disc.Parts).Repeated(4, 71.0 / 3);
+        return OnBoard(
+            [
+                row,
+                row.Turned(31).Moved(0, 60),
+                row.MirroredTopBottom(-20),
+                row.Scaled(1.0 / 3).Turned(-90).Moved(-50, -50),
+            ],
+            150
+        );
     }
 
     private static Pattern OnBoard(IEnumerable<Pattern> parts, double reach) =>

@@ -82,7 +82,7 @@ public sealed partial class Arrangement
     /// <param name="curves">The curves, in any order. Those smaller than the tolerance vanish. None gives the outer face alone.</param>
     /// <returns>Two circles of radius 1 round (0, 0) and (1, 0) give 2 nodes, 4 edges and 4 faces, the outer one counted.</returns>
     /// <exception cref="ArgumentNullException">There is no list.</exception>
-    /// <exception cref="PatternException">Curves lie so near to each other that their faces cannot be told apart. No drawing is known that does.</exception>
+    /// <exception cref="PatternException">Many curves lie about the tolerance apart, so that their faces cannot be told apart.</exception>
     public static Arrangement Of(IEnumerable<Curve> curves) =>
         ArrangementMaker.Make([.. Guard.NotNull(curves)]);
 

@@ -3,14 +3,14 @@ namespace PatternGen.Geometry;
 /// <summary>Says what a sound arrangement is, by looking for what one is not.</summary>
 internal static class ArrangementCheck
 {
-    internal static IEnumerable<string> Of(Arrangement arrangement) =>
-        [
-            .. HalfEdges(arrangement),
-            .. Nodes(arrangement),
-            .. Meetings(arrangement),
-            .. Faces(arrangement),
-            .. Totals(arrangement),
-        ];
+    internal static IEnumerable<string> Of(Arrangement arrangement)
+    {
+        string[] found = [.. HalfEdges(arrangement), .. Nodes(arrangement)];
+        // A walk along wrong half-edges might never come back.
+        return found.Length > 0
+            ? found
+            : [.. Meetings(arrangement), .. Faces(arrangement), .. Totals(arrangement)];
+    }
 
     private static IEnumerable<string> HalfEdges(Arrangement arrangement)
     {
@@ -72,26 +72,27 @@ internal static class ArrangementCheck
                                 $"{one.edge} and {other.edge} meet at {point}, where no node is."
                             );
                     foreach (var stretch in meeting.Stretches)
-                        if (!IsFromEnd(one.curve, other.curve, stretch.Middle))
+                        if (!IsNearEnd(one.curve, other.curve, stretch.Middle))
                             found.Add($"{one.edge} and {other.edge} run along each other.");
                 }
             );
         return found;
 
         // Curves that leave a node at a small angle stay within the tolerance for much longer than that.
-        bool IsFromEnd(Segment one, Segment other, Point point)
-        {
-            foreach (var end in (Point[])[one.Start, one.End, other.Start, other.End])
-            {
-                var halfWay = one.PointAt((one.LengthAt(end) + one.LengthAt(point)) / 2);
-                if (
-                    end.DistanceTo(point) <= 4 * arrangement.Tolerance.AtTangency
-                    || other.DistanceTo(halfWay) <= arrangement.Tolerance.Merge
-                )
-                    return true;
-            }
-            return false;
-        }
+        bool IsFromEnd(Segment one, Segment other, Point point) =>
+            IsNearEnd(one, other, point)
+            || Ends(one, other)
+                .Any(end =>
+                    other.DistanceTo(one.PointAt((one.LengthAt(end) + one.LengthAt(point)) / 2))
+                    <= arrangement.Tolerance.Merge
+                );
+
+        bool IsNearEnd(Segment one, Segment other, Point point) =>
+            Ends(one, other)
+                .Any(end => end.DistanceTo(point) <= 4 * arrangement.Tolerance.AtTangency);
+
+        static Point[] Ends(Segment one, Segment other) =>
+            [one.Start, one.End, other.Start, other.End];
     }
 
     private static IEnumerable<string> Faces(Arrangement arrangement)

@@ -11,7 +11,12 @@ internal sealed class DxfContent
         DxfLayers.InOrder.Count
     ];
 
-    internal DxfContent(Pattern pattern, SaveOptions options)
+    private readonly long _chipEntityCount;
+
+    /// <param name="pattern">The pattern.</param>
+    /// <param name="options">How it is written.</param>
+    /// <param name="repeated">The chips that are written as references.</param>
+    internal DxfContent(Pattern pattern, SaveOptions options, RepeatedShapes repeated)
     {
         var decimals = options.Decimals;
         var read = PatternReader.Read(pattern.Root);
@@ -29,21 +34,26 @@ internal sealed class DxfContent
         if (options.SharedSides == SharedSides.Once)
             _lines[(int)Layer.Chips] = ChipSides.Chains(pattern, decimals);
         Stock = LineSides.Once(read.Stock, decimals);
-        ClosedChipCount = options.SharedSides == SharedSides.Closed ? pattern.ChipCount : 0;
+        DrawsClosedChips =
+            options.SharedSides == SharedSides.Closed
+            && pattern.Root.Layers.HasFlag(LayerSet.Chips);
+        // Each ring is an entity, and a reference is one for all rings of its chip.
+        if (DrawsClosedChips)
+            _chipEntityCount = pattern.ChipCount + pattern.Root.HoleCount - repeated.HoleCount;
         Extents = WithLines(pattern.Bounds(LayerSet.Chips | LayerSet.Stock));
     }
 
     /// <summary>Outlines of the wood, each once.</summary>
     internal IReadOnlyList<Contour> Stock { get; }
 
-    /// <summary>Number of chips that are drawn as closed contours.</summary>
-    internal long ClosedChipCount { get; }
+    /// <summary>Whether chips are drawn as closed contours, not as sides.</summary>
+    internal bool DrawsClosedChips { get; }
 
     /// <summary>Extents of all that is drawn.</summary>
     internal Extents Extents { get; }
 
     internal long EntityCount =>
-        ClosedChipCount + Stock.Count + _lines.Sum(chains => (long)(chains?.Count ?? 0));
+        _chipEntityCount + Stock.Count + _lines.Sum(chains => (long)(chains?.Count ?? 0));
 
     /// <summary>The open and closed lines of a layer, each once.</summary>
     internal IReadOnlyList<Chain> LinesOn(Layer layer) => _lines[(int)layer] ?? [];

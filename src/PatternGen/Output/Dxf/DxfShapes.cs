@@ -10,6 +10,14 @@ internal sealed class DxfShapes(IDxfEntities file, int decimals, Point origin = 
 {
     private readonly RoundedRun _rounded = new(decimals, origin);
 
+    /// <summary>Draws a chip: its outline, then its holes, each a closed contour.</summary>
+    /// <exception cref="PatternException">Nothing is left of one of them once it is rounded.</exception>
+    internal void Chip(in PlacedChip chip)
+    {
+        for (var ring = 0; ring < chip.RingCount; ring++)
+            Ring(Layer.Chips, chip.Ring(ring));
+    }
+
     /// <summary>Draws a closed contour.</summary>
     /// <exception cref="PatternException">Nothing is left of it once it is rounded.</exception>
     internal void Ring(Layer layer, ReadOnlySpan<Vertex> ring)

@@ -15,7 +15,8 @@ internal static class DxfWriter
     {
         var file = new R12File(output, options.Decimals);
         var shapes = new DxfShapes(file.Drawing, options.Decimals);
-        Write(file, shapes, pattern, new ChipSink(shapes), options);
+        var content = new DxfContent(pattern, options, RepeatedShapes.None);
+        Write(file, shapes, pattern, content, new ChipSink(shapes));
     }
 
     private static void WriteR2000(Pattern pattern, OutputBuffer output, SaveOptions options)
@@ -26,18 +27,18 @@ internal static class DxfWriter
                 : RepeatedShapes.None;
         var file = new R2000File(output, options.Decimals, repeated.Shapes);
         var shapes = new DxfShapes(file.Drawing, options.Decimals);
-        Write(file, shapes, pattern, new CopySink(file, shapes, repeated), options);
+        var content = new DxfContent(pattern, options, repeated);
+        Write(file, shapes, pattern, content, new CopySink(file, shapes, repeated));
     }
 
     private static void Write(
         IDxfFile file,
         DxfShapes shapes,
         Pattern pattern,
-        IPatternSink chips,
-        SaveOptions options
+        DxfContent content,
+        IPatternSink chips
     )
     {
-        var content = new DxfContent(pattern, options);
         file.Begin(content.Extents, content.EntityCount);
         foreach (var layer in DxfLayers.InOrder)
             Draw(layer);
@@ -47,7 +48,7 @@ internal static class DxfWriter
         {
             foreach (var chain in content.LinesOn(layer))
                 shapes.Run(layer, chain);
-            if (layer == Layer.Chips && content.ClosedChipCount > 0)
+            if (layer == Layer.Chips && content.DrawsClosedChips)
                 pattern.Root.Draw(chips, LayerSet.Chips);
             if (layer == Layer.Stock)
                 foreach (var outline in content.Stock)
@@ -58,7 +59,7 @@ internal static class DxfWriter
     /// <summary>Draws the chips, as they come out of the tree.</summary>
     private sealed class ChipSink(DxfShapes shapes) : SelectiveSink
     {
-        public override void Chip(in PlacedChip chip) => shapes.Ring(Layer.Chips, chip.Outline);
+        public override void Chip(in PlacedChip chip) => shapes.Chip(chip);
     }
 
     /// <summary>Draws the chips, those that are repeated as copies of their shapes.</summary>
@@ -70,7 +71,7 @@ internal static class DxfWriter
             if (repeated.CopyOf(chip) is { } copy)
                 file.Insert(Layer.Chips, copy);
             else
-                shapes.Ring(Layer.Chips, chip.Outline);
+                shapes.Chip(chip);
         }
     }
 }

@@ -1,5 +1,3 @@
-using PatternGen.Geometry;
-
 namespace PatternGen;
 
 internal sealed partial class R2000File
@@ -29,21 +27,21 @@ internal sealed partial class R2000File
         WriteBlockEnd(record, end);
     }
 
-    /// <summary>A block that holds one outline, with its first corner at the origin.</summary>
+    /// <summary>A block that holds one chip, with its first corner at the origin.</summary>
     private void WriteShapeBlock(int number)
     {
-        var handle = BlockHandle(number);
+        var (handle, next) = (_blockHandles[number], _blockHandles[number + 1]);
         var record = $"{handle:X}";
         WriteBlockBegin(BlockName(number), record, $"{handle + 1:X}");
-        WriteShape(_shapes[number].Span, record, handle + 2);
-        WriteBlockEnd(record, $"{handle + 3:X}");
+        WriteShape(_shapes[number], record, handle + 2);
+        WriteBlockEnd(record, $"{next - 1:X}");
     }
 
-    private void WriteShape(ReadOnlySpan<Vertex> shape, string record, long handle)
+    private void WriteShape(ChipShape shape, string record, long handle)
     {
         var decimals = RepeatedShapes.Decimals(_decimals);
         var entities = new R2000Entities(new(_output, decimals), record, handle);
-        new DxfShapes(entities, decimals, origin: shape[0].Point).Ring(Layer.Chips, shape);
+        new DxfShapes(entities, decimals, origin: shape.Corners[0].Point).Chip(new(default, shape));
     }
 
     private void WriteBlockBegin(string name, string record, string handle) =>
@@ -77,8 +75,14 @@ internal sealed partial class R2000File
             """
         );
 
-    /// <summary>The first handle of a shape's block; after the last block the first one of the drawing.</summary>
-    private static long BlockHandle(int number) => FirstEntity + (long)HandlesPerBlock * number;
+    private static long[] BlockHandles(IReadOnlyList<ChipShape> shapes)
+    {
+        var handles = new long[shapes.Count + 1];
+        handles[0] = FirstEntity;
+        for (var i = 0; i < shapes.Count; i++)
+            handles[i + 1] = handles[i] + HandlesPerBlock + shapes[i].RingCount;
+        return handles;
+    }
 
     private static string BlockName(int number) => $"CHIP_{number + 1}";
 }

@@ -43,6 +43,6 @@ internal sealed partial class R2000File
     /// <summary>Those of the blocks come first, then those of the drawing.</summary>
     private const int FirstEntity = 0x30;
 
-    /// <summary>A block's record, its begin, the one entity in it, and its end.</summary>
-    private const int HandlesPerBlock = 4;
+    /// <summary>Those of a block besides its entities: its record, its begin and its end.</summary>
+    private const int HandlesPerBlock = 3;
 }

@@ -125,7 +125,7 @@ internal sealed partial class R2000File
         WriteBlockRecord(ModelRecord, "*Model_Space", ModelLayout);
         WriteBlockRecord(PaperRecord, "*Paper_Space", PaperLayout);
         for (var i = 0; i < _shapes.Count; i++)
-            WriteBlockRecord($"{BlockHandle(i):X}", BlockName(i), NoLayout);
+            WriteBlockRecord($"{_blockHandles[i]:X}", BlockName(i), NoLayout);
         WriteTableEnd();
     }
 

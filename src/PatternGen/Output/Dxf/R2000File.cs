@@ -11,25 +11,30 @@ internal sealed partial class R2000File : IDxfFile
 {
     private readonly OutputBuffer _output;
     private readonly int _decimals;
-    private readonly IReadOnlyList<Contour> _shapes;
+    private readonly IReadOnlyList<ChipShape> _shapes;
+
+    /// <summary>The first handle of each shape's block, and after the last block the first one of the drawing.</summary>
+    private readonly long[] _blockHandles;
+
     private readonly DxfGroups _groups;
     private readonly R2000Entities _drawing;
 
     /// <param name="output">Where the file goes.</param>
     /// <param name="decimals">Decimals of a coordinate.</param>
-    /// <param name="shapes">Outlines of chips that are kept as blocks.</param>
-    internal R2000File(OutputBuffer output, int decimals, IReadOnlyList<Contour> shapes)
+    /// <param name="shapes">Chips that are kept as blocks.</param>
+    internal R2000File(OutputBuffer output, int decimals, IReadOnlyList<ChipShape> shapes)
     {
         (_output, _decimals, _shapes) = (output, decimals, shapes);
+        _blockHandles = BlockHandles(shapes);
         _groups = new(output, decimals);
-        _drawing = new(_groups, ModelRecord, BlockHandle(shapes.Count));
+        _drawing = new(_groups, ModelRecord, _blockHandles[^1]);
     }
 
     public IDxfEntities Drawing => _drawing;
 
     public void Begin(Extents extents, long entityCount)
     {
-        WriteHeader(extents, handleSeed: BlockHandle(_shapes.Count) + entityCount);
+        WriteHeader(extents, handleSeed: _blockHandles[^1] + entityCount);
         WriteClasses();
         WriteTables(extents);
         WriteBlocks();

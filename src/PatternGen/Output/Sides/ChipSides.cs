@@ -7,7 +7,7 @@ internal static class ChipSides
 {
     /// <summary>
     /// Millimetres of side that neighbouring chips have in common: by how much the sides drawn once are shorter than
-    /// all outlines together.
+    /// all outlines and holes together.
     /// </summary>
     internal static double SharedLength(Pattern pattern) =>
         Collect(pattern, SaveOptions.Default.Decimals).Pieces().SharedLength;
@@ -41,9 +41,15 @@ internal static class ChipSides
 
         public override void Chip(in PlacedChip chip)
         {
-            if (refuses && RoundedRun.IsNothing(_rounded.Round(chip.Outline, closed: true)))
-                throw Vanishing.Refusal(chip.Outline, decimals);
-            Sides.Add(chip.Outline, closed: true);
+            for (var ring = 0; ring < chip.RingCount; ring++)
+                Add(chip.Ring(ring));
+        }
+
+        private void Add(ReadOnlySpan<Vertex> ring)
+        {
+            if (refuses && RoundedRun.IsNothing(_rounded.Round(ring, closed: true)))
+                throw Vanishing.Refusal(ring, decimals);
+            Sides.Add(ring, closed: true);
         }
     }
 }

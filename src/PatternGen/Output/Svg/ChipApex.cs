@@ -2,20 +2,19 @@ using PatternGen.Geometry;
 
 namespace PatternGen;
 
-/// <summary>
-/// Where the walls of a chip are drawn to meet in a picture: the incentre of three corners, which is where a knife
-/// goes deepest between three straight sides, or else the centre of gravity.
-/// </summary>
+/// <summary>The deepest point of a chip with three straight sides, where its walls meet: the incentre.</summary>
 /// <param name="At">The point.</param>
-/// <param name="Depth">Its distance in mm from the outline.</param>
+/// <param name="Depth">Its distance in mm from the sides.</param>
 internal sealed record ChipApex(Point At, double Depth)
 {
-    /// <summary>Returns the point, or null if it does not see all of the outline, as in a crescent.</summary>
-    internal static ChipApex? Of(Contour shape)
+    /// <summary>Returns the point, or null if the chip is another.</summary>
+    internal static ChipApex? Of(ChipShape shape)
     {
-        var at = shape.Count == 3 ? Incentre(shape.Vertices) : shape.Centroid;
-        var apex = new ChipApex(at, shape.DistanceTo(at));
-        return shape.Contains(at) && Array.TrueForAll(shape.ToSegments(), apex.Sees) ? apex : null;
+        var outline = shape.Outline;
+        if (outline.Count != 3 || shape.RingCount > 1 || outline.Segments.Any(side => !side.IsLine))
+            return null;
+        var at = Incentre(outline.Vertices);
+        return new(at, outline.DistanceTo(at));
     }
 
     /// <summary>Returns where a placement takes it.</summary>
@@ -29,10 +28,4 @@ internal sealed record ChipApex(Point At, double Depth)
         var (toB, toC) = (a.DistanceTo(c), a.DistanceTo(b));
         return a + ((b - a) * toB + (c - a) * toC) / (b.DistanceTo(c) + toB + toC);
     }
-
-    /// <summary>Whether a side turns its inner face to the point all along.</summary>
-    private bool Sees(Segment side) =>
-        IsLeft(side.TangentAt(0), side.Start) && IsLeft(side.TangentAt(side.Length), side.End);
-
-    private bool IsLeft(Vector direction, Point from) => direction.Cross(At - from) > 0;
 }

@@ -1,5 +1,4 @@
 using System.Text;
-using PatternGen.Geometry;
 
 namespace PatternGen;
 
@@ -7,11 +6,11 @@ namespace PatternGen;
 internal sealed class SvgCopyWriter(OutputBuffer output, SvgSheet sheet, int decimals)
 {
     /// <summary>Writes the shapes, unseen, each with its first corner at the origin.</summary>
-    internal void Define(IReadOnlyList<Contour> shapes)
+    internal void Define(IReadOnlyList<ChipShape> shapes)
     {
         output.Write("<defs>\n"u8);
         for (var i = 0; i < shapes.Count; i++)
-            Define(i, shapes[i].Span);
+            Define(i, shapes[i]);
         output.Write("</defs>\n"u8);
     }
 
@@ -27,12 +26,12 @@ internal sealed class SvgCopyWriter(OutputBuffer output, SvgSheet sheet, int dec
         output.Write("/>\n"u8);
     }
 
-    private void Define(int number, ReadOnlySpan<Vertex> shape) =>
+    private void Define(int number, ChipShape shape) =>
         new SvgPathWriter(
             output,
-            SvgSheet.From(shape[0].Point),
+            SvgSheet.From(shape.Corners[0].Point),
             RepeatedShapes.Decimals(decimals)
-        ).Closed(shape, Encoding.ASCII.GetBytes($" id=\"chip-{number + 1}\""));
+        ).Chip(new(default, shape), Encoding.ASCII.GetBytes($" id=\"chip-{number + 1}\""));
 
     private void Moved(double x, double y)
     {

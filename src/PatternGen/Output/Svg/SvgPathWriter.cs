@@ -36,6 +36,24 @@ internal sealed partial class SvgPathWriter(OutputBuffer output, SvgSheet sheet,
         End();
     }
 
+    /// <summary>Writes a chip as an element of its own, with its holes left out of its area.</summary>
+    /// <param name="chip">The chip.</param>
+    /// <param name="attributes">As for <see cref="Begin"/>.</param>
+    /// <exception cref="PatternException">Nothing is left of one of its rings in the file's decimals.</exception>
+    internal void Chip(in PlacedChip chip, ReadOnlySpan<byte> attributes = default)
+    {
+        if (!chip.HasHoles)
+        {
+            Closed(chip.Outline, attributes);
+            return;
+        }
+        // Filled by direction, and holes run the other way round.
+        Begin(attributes);
+        for (var ring = 0; ring < chip.RingCount; ring++)
+            AddClosed(chip.Ring(ring));
+        End();
+    }
+
     /// <summary>Writes an open run as an element of its own; one that ends where it starts is closed. Specks are left out.</summary>
     internal void Open(ReadOnlySpan<Vertex> run)
     {

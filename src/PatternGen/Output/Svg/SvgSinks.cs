@@ -20,7 +20,7 @@ internal sealed class SvgChipSink(SvgFile file, RepeatedShapes repeated) : Selec
         if (repeated.CopyOf(chip) is { } copy)
             file.Copies.Use(copy);
         else
-            file.Paths.Closed(chip.Outline);
+            file.Paths.Chip(chip);
     }
 }
 

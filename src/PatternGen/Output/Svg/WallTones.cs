@@ -19,11 +19,15 @@ internal static class WallTones
 
     private static readonly byte[][] Fills = [.. Enumerable.Range(0, Count).Select(FillOf)];
 
-    /// <summary>Returns the fill of the wall below a side, as an attribute. A wall slopes down to the left of its side, and so looks that way.</summary>
-    internal static ReadOnlySpan<byte> Of(Segment side)
+    /// <summary>Returns the fill of a wall, as an attribute.</summary>
+    /// <param name="facing">Where the wall looks, of any length: a wall slopes down to the left of its side.</param>
+    internal static ReadOnlySpan<byte> Of(Vector facing) => Fills[StepOf(facing)];
+
+    /// <summary>Which of the tones a wall has: equal for walls that look alike.</summary>
+    internal static int StepOf(Vector facing)
     {
-        var cosine = side.Chord.Left.Dot(Light) / side.Chord.Length;
-        return Fills[(int)Math.Clamp((1 + cosine) / 2 * Count, 0, Count - 1)];
+        var cosine = facing.Dot(Light) / facing.Length;
+        return (int)Math.Clamp((1 + cosine) / 2 * Count, 0, Count - 1);
     }
 
     private static byte[] FillOf(int step)

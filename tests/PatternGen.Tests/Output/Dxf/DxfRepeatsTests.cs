@@ -19,7 +19,7 @@ public class DxfRepeatsTests
 
         var read = DxfSamples.Chips(pattern, ByReference);
 
-        var drawn = pattern.Chips.Select(chip => chip.Outline).ToList();
+        var drawn = pattern.Chips.SelectMany(chip => chip.Holes.Prepend(chip.Outline)).ToList();
         read.Count.ShouldBe(drawn.Count);
         foreach (var (shape, outline) in read.Zip(drawn))
             ShouldBeAlike(shape, outline);
@@ -54,6 +54,17 @@ public class DxfRepeatsTests
         turns.Count.ShouldBe(100);
         for (var i = 0; i < turns.Count; i++)
             Math.IEEERemainder(turns[i] - 3.6 * i, 360).ShouldBe(0, 1e-9);
+    }
+
+    [Fact]
+    public void Outline_and_holes_are_one_block()
+    {
+        var file = DxfSamples.Read(RepeatSamples.Holed, ByReference);
+
+        var blocks = file.Blocks.Where(block => !block.IsSpace).ToList();
+        // Of each size one.
+        blocks.Count.ShouldBe(2);
+        blocks.ShouldAllBe(block => block.Content.Count == 3);
     }
 
     [Fact]

@@ -6,12 +6,20 @@ internal static class DxfSamples
     /// <summary>A chip of two lines and an arc, 8 mm wide and 4 mm high.</summary>
     public static Contour Triangle { get; } = new([new(0, 0), new(8, 0, 0.1), new(4, 4)]);
 
-    /// <summary>One of everything: chips apart and side by side, mirrored and round, lines, wood with a hole, text.</summary>
+    /// <summary>One of everything: chips apart and side by side, mirrored, round and with a hole, lines, wood with a hole, text.</summary>
     public static Pattern Everything()
     {
         var row = Pattern.OfChips(Triangle).Repeated(10, 8);
         return row.With(row.MirroredTopBottom())
             .With(Pattern.OfChips(new Circle(new(50, 20), 5).ToContour()))
+            .With(
+                Pattern.OfChips(
+                    new Region(
+                        new Circle(new(78, 24), 6).ToContour(),
+                        Triangle.Transformed(Transform.Move(74, 22))
+                    ).Parts
+                )
+            )
             .With(
                 Pattern.OfLayoutLines(
                     Chain.Line(new(-10, 0), new(90, 0)),

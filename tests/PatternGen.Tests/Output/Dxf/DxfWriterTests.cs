@@ -81,6 +81,26 @@ public class DxfWriterTests
         chip.Corners.Max(corner => corner.Bulge).ShouldBe(0.1);
     }
 
+    [Theory]
+    [InlineData(DxfVersion.R2000)]
+    [InlineData(DxfVersion.R12)]
+    public void A_chip_with_a_hole_is_two_closed_contours(DxfVersion version)
+    {
+        var frame = Pattern.OfChips(
+            new Region(
+                Contour.Rectangle(new(0, 0), new(30, 20)),
+                Contour.Rectangle(new(5, 5), new(25, 15))
+            ).Parts
+        );
+        var options = SaveOptions.Default.WithDxfVersion(version);
+
+        var rings = DxfSamples.Chips(frame.MirroredLeftRight(), options);
+
+        rings.ShouldAllBe(ring => ring.IsClosed);
+        rings.Select(ring => DoubledArea(ring) / 2).ShouldBe([30 * 20, -20 * 10]);
+        frame.Save(Stream.Null, FileFormat.Dxf, For.Machine, options).ChipCount.ShouldBe(1);
+    }
+
     [Fact]
     public void Neighbours_meet_in_the_same_digits()
     {

@@ -30,6 +30,22 @@ public class VanishingTests
 
     [Theory]
     [MemberData(nameof(Ways))]
+    public void A_hole_of_which_nothing_is_left_is_refused_every_way(
+        FileFormat format,
+        SharedSides sides
+    )
+    {
+        var speck = Speck.Transformed(Transform.Move(-1, 1));
+
+        var error = Should.Throw<PatternException>(() =>
+            Save(Pattern.OfChips(new Region(Square, speck).Parts), format, sides)
+        );
+
+        error.Place.ShouldBe(new Point(1, 1));
+    }
+
+    [Theory]
+    [MemberData(nameof(Ways))]
     public void Lines_of_which_nothing_is_left_are_left_out_and_counted(
         FileFormat format,
         SharedSides sides

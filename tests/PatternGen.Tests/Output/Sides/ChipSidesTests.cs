@@ -169,6 +169,39 @@ public class ChipSidesTests
     }
 
     [Fact]
+    public void A_chip_that_fills_a_hole_shares_all_of_the_holes_edge()
+    {
+        var hole = new Circle(Point.Origin, 12).ToContour();
+        var ring = new Region(new Circle(Point.Origin, 20).ToContour(), hole);
+        var pattern = Pattern.OfChips(ring.Parts).With(Pattern.OfChips(hole));
+
+        var once = SaveOptions.Default.WithSharedSides(SharedSides.Once);
+
+        Shared(pattern).ShouldBe(Math.Tau * 12, 1e-9);
+        Length(ChipSides.Chains(pattern, 6)).ShouldBe(Math.Tau * (20 + 12), 1e-9);
+        DxfLint.Check(DxfSamples.Write(pattern, once)).ShouldBeEmpty();
+        DxfSamples
+            .Chips(pattern, once)
+            .Select(shape => shape.Record.Type)
+            .ShouldBe(["CIRCLE", "CIRCLE"]);
+    }
+
+    [Fact]
+    public void A_chip_in_the_corner_of_a_hole_shares_two_of_its_sides()
+    {
+        var frame = new Region(
+            Contour.Rectangle(new(-5, -5), new(15, 15)),
+            Contour.Rectangle(new(0, 0), new(10, 10))
+        );
+
+        // Turned, since nothing depends on how the pattern lies.
+        var pattern = Pattern.OfChips(frame.Parts).With(Pattern.OfChips(Square)).Turned(33);
+
+        Shared(pattern).ShouldBe(4, 1e-9);
+        Length(ChipSides.Chains(pattern, 6)).ShouldBe(80 + 40 + 4, 1e-9);
+    }
+
+    [Fact]
     public void Saving_says_what_is_shared()
     {
         var result = Grid(5, 4).Save(Stream.Null, FileFormat.Dxf, For.Machine);

@@ -1,5 +1,6 @@
 using System.Text;
 using System.Xml.Linq;
+using PatternGen.Tests.Geometry;
 using SkiaSharp;
 using Svg.Skia;
 
@@ -46,6 +47,19 @@ public class SvgRenderTests
         var disk = new Circle(new(119, 119), 80).ToContour();
         var area = Math.PI * 80 * 80;
         DarkPixels(Sheet(Pattern.OfChips(disk))).Area.ShouldBe(area, area * Flattening);
+    }
+
+    /// <summary>Filled by direction, a hole would be filled too if it ran the same way as its outline.</summary>
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void A_hole_in_a_chip_is_left_as_ground(bool isMirrored)
+    {
+        var ring = new Region(Shapes.Circle(80, 119, 119), Shapes.Circle(50, 100, 119));
+        var pattern = Pattern.OfChips(ring.Parts);
+        var area = Math.PI * (80 * 80 - 50 * 50);
+        DarkPixels(Sheet(isMirrored ? pattern.MirroredLeftRight(119) : pattern))
+            .Area.ShouldBe(area, Math.PI * (80 * 80 + 50 * 50) * Flattening);
     }
 
     /// <summary>The picture for viewing, with chips black, all else white, and no lines.</summary>

@@ -19,7 +19,7 @@ public sealed class SvgRepeatsRenderTests : IDisposable
 
     public static TheoryData<string, For> Pictures =>
         [
-            .. from name in (string[])["rosette", "rail"]
+            .. from name in (string[])["rosette", "rail", "holed"]
             from purpose in Enum.GetValues<For>()
             select (name, purpose),
         ];

@@ -1,0 +1,34 @@
+namespace PatternGen;
+
+/// <summary>Which designs of a set are wanted.</summary>
+/// <remarks>Sums of areas are compared with a little slack, far below any share that a person would set.</remarks>
+internal sealed record DesignLimits
+{
+    private const double Slack = 1e-12;
+
+    internal int MinOrbits { get; init; } = 1;
+
+    internal int MaxOrbits { get; init; } = int.MaxValue;
+
+    internal int MinChips { get; init; } = 1;
+
+    internal int MaxChips { get; init; } = int.MaxValue;
+
+    internal double MinShare { get; init; }
+
+    internal double MaxShare { get; init; } = 1;
+
+    internal bool UpToReversal { get; init; }
+
+    /// <summary>Whether more than the number of orbits is limited.</summary>
+    internal bool LimitWhatIsCarved =>
+        MinChips > 1 || MaxChips < int.MaxValue || MinShare > 0 || MaxShare < 1;
+
+    /// <summary>Whether a design that becomes at least this large may be wanted.</summary>
+    internal bool Admit(double chips, double share) =>
+        chips <= MaxChips && share <= MaxShare + Slack;
+
+    /// <summary>Whether a design that becomes at most this large may be wanted.</summary>
+    internal bool Reach(double chips, double share) =>
+        chips >= MinChips && share >= MinShare - Slack;
+}

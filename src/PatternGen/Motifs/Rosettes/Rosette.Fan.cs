@@ -1,0 +1,56 @@
+using PatternGen.Geometry;
+
+namespace PatternGen;
+
+public sealed partial class Rosette
+{
+    /// <summary>Narrowest fan in degrees; in less, petals are too narrow to cut.</summary>
+    private const double NarrowestFan = 10;
+
+    /// <summary>Returns a fan: the part of a rosette of petals between two radii, for edges and corners.</summary>
+    /// <remarks>
+    /// The petals share the angle evenly, so that three in a quarter circle are those of a rosette of twelve. The outline
+    /// is both radii and the arc of the rim between them. It makes 2n + 1 faces, and one more for a disc.
+    /// </remarks>
+    /// <param name="count">Number of petals, 3 to 36.</param>
+    /// <param name="radius">Radius of the rim in mm, 1 to 4000.</param>
+    /// <param name="fromDegrees">Direction of the first radius, counter-clockwise from the right; 0 by default.</param>
+    /// <param name="toDegrees">Direction of the last radius, counter-clockwise from the first; 180 by default, a half circle.</param>
+    /// <param name="centre">Diameter in mm of the disc whose part stays plain, as for <see cref="Petals"/>.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A number is out of range.</exception>
+    /// <exception cref="PatternException">The fan is narrower than 10° or a whole turn, or the disc is as large as the rim.</exception>
+    public static Rosette Fan(
+        int count,
+        double radius,
+        double fromDegrees = 0,
+        double toDegrees = 180,
+        double? centre = null
+    )
+    {
+        RosetteSizes.Radius(radius);
+        var plain = RosetteSizes.Centre(centre, RosetteSizes.Count(count), radius);
+        var from = Angle.FromDegrees(fromDegrees);
+        var span = (Angle.FromDegrees(toDegrees) - from).Normalized();
+        RefuseNarrowFan(span);
+        return Of(
+            RosetteFamily.Fan,
+            count,
+            radius,
+            plain,
+            drafting => new FanDrafting(drafting, count, radius, from, span).Draw(plain / 2)
+        );
+    }
+
+    private static void RefuseNarrowFan(Angle span)
+    {
+        if (span.Degrees < NarrowestFan)
+            throw new PatternException(
+                $"A fan cannot open to {span}, counted counter-clockwise from the first radius to the last.",
+                Point.Origin,
+                [
+                    $"at least {Guard.Text(NarrowestFan)} degrees, and less than 360",
+                    "a rosette of petals, which is a whole turn",
+                ]
+            );
+    }
+}

@@ -1,0 +1,149 @@
+using PatternGen.Geometry;
+
+namespace PatternGen;
+
+/// <summary>The picture of one step: what stood before faint, what is new strong, and the points that the step uses.</summary>
+internal sealed class StepPicture
+{
+    /// <summary>Room round the drawing for labels, as a share of the picture's width.</summary>
+    private const double Rim = 0.11;
+
+    /// <summary>Half the size of the cross at a point, in mm.</summary>
+    private const double Mark = 0.8;
+
+    private readonly CompassDrawing _drawing;
+    private readonly CompassStep _step;
+    private readonly IReadOnlyList<CompassStep> _before;
+    private readonly Extents _frame;
+    private readonly Transform _placement;
+
+    internal StepPicture(
+        CompassDrawing drawing,
+        CompassStep step,
+        IReadOnlyList<CompassStep> before,
+        Point corner,
+        double width
+    )
+    {
+        _drawing = drawing;
+        _step = step;
+        _before = before;
+        _frame = new(corner - new Vector(0, width), corner + new Vector(width, 0));
+        var seen = Seen();
+        var scale = width * (1 - 2 * Rim) / Math.Max(seen.Width, seen.Height);
+        _placement = Transform
+            .Move(Point.Origin - seen.Centre)
+            .Then(Transform.Resize(scale))
+            .Then(Transform.Move(_frame.Centre - Point.Origin));
+    }
+
+    internal void Write(SvgFile file, int number, string meaning)
+    {
+        var id = $"step-{number}";
+        file.StartGroup(id, meaning, SvgStyle.Line(StepColours.Frame, 0.2));
+        file.Paths.Closed(Contour.Rectangle(_frame.Min, _frame.Max).Span);
+        file.EndGroup();
+        Lines(file, $"{id}-guides", Before(PencilLine.Guide), StepColours.BeforeGuide, 0.12);
+        Lines(file, $"{id}-lines", Before(PencilLine.Drawn), StepColours.Before, 0.2);
+        Lines(file, $"{id}-new-guides", New(PencilLine.Guide), StepColours.New, 0.22);
+        Lines(file, $"{id}-new-lines", New(PencilLine.Drawn), StepColours.New, 0.5);
+        Setting(file, $"{id}-setting");
+        var labels = new PointLabels(_frame, _placement.Apply(_drawing.Extents.Centre));
+        Points(file, $"{id}-points", Used().Except(_step.Marked), StepColours.Ink, labels);
+        Points(file, $"{id}-new-points", _step.Marked, StepColours.New, labels);
+    }
+
+    /// <summary>All that the step needs: the figure, the points that it uses and marks, and what it draws.</summary>
+    private Extents Seen()
+    {
+        var seen = _drawing.Extents;
+        foreach (var point in Used())
+            seen = seen.Including(point.Point);
+        foreach (var curve in _step.Drawn)
+            if (!curve.Curve.IsCircle || curve.Line == PencilLine.Drawn)
+                seen = seen.Including(curve.Curve.Extents);
+        return seen;
+    }
+
+    private IEnumerable<DrawnCurve> Before(PencilLine line) =>
+        _before.SelectMany(step => step.Drawn).Where(curve => curve.Line == line);
+
+    private IEnumerable<DrawnCurve> New(PencilLine line) =>
+        _step.Drawn.Where(curve => curve.Line == line);
+
+    private IEnumerable<MarkedPoint> Used() =>
+        _step.Marked.Concat(_step.Needles).Concat(_step.From).Concat(_step.To).Distinct();
+
+    private void Lines(
+        SvgFile file,
+        string id,
+        IEnumerable<DrawnCurve> curves,
+        string colour,
+        double width
+    )
+    {
+        Chain[] seen =
+        [
+            .. curves
+                .DistinctBy(curve => curve.Curve)
+                .SelectMany(curve => FrameClip.Inside(curve.Curve.Transformed(_placement), _frame)),
+        ];
+        if (seen.Length == 0)
+            return;
+        file.StartGroup(id, null, SvgStyle.Line(colour, width));
+        foreach (var chain in seen)
+            file.Paths.Open(chain.Span);
+        file.EndGroup();
+    }
+
+    /// <summary>Shows what the compass is set to: from point to point if it is taken off the drawing, else as a bar.</summary>
+    private void Setting(SvgFile file, string id)
+    {
+        if (_step is not { Kind: StepKind.SetRadius, Setting: { } setting })
+            return;
+        var (from, to) =
+            _step.From.Count > 0
+                ? (Placed(_step.From[0]), Placed(_step.To[0]))
+                : Bar(setting * _placement.Scale);
+        var tick = (to - from).Unit().Left * Mark;
+        file.StartGroup(id, null, SvgStyle.Line(StepColours.New, 0.3));
+        file.Paths.Open(Chain.Line(from, to).Span);
+        file.Paths.Open(Chain.Line(from - tick, from + tick).Span);
+        file.Paths.Open(Chain.Line(to - tick, to + tick).Span);
+        file.EndGroup();
+    }
+
+    /// <summary>A level bar in the middle of the picture, as long as the setting is there, or as there is room for.</summary>
+    private (Point, Point) Bar(double length)
+    {
+        var half = new Vector(Math.Min(length, _frame.Width * (1 - Rim)) / 2, 0);
+        return (_frame.Centre - half, _frame.Centre + half);
+    }
+
+    private Point Placed(MarkedPoint point) => _placement.Apply(point.Point);
+
+    private void Points(
+        SvgFile file,
+        string id,
+        IEnumerable<MarkedPoint> points,
+        string colour,
+        PointLabels labels
+    )
+    {
+        MarkedPoint[] marked = [.. points];
+        if (marked.Length == 0)
+            return;
+        file.StartGroup(id, null, SvgStyle.Line(colour, 0.25));
+        foreach (var point in marked)
+        {
+            var at = Placed(point);
+            foreach (var arm in (Vector[])[new(Mark, 0), new(0, Mark)])
+                file.Paths.Open(Chain.Line(at - arm, at + arm).Span);
+            if (_step.Needles.Contains(point))
+                file.Paths.Closed(new Circle(at, Mark).ToContour().Span);
+            if (labels.Place(point.Label, at) is { } label)
+                file.Text(label, StepColours.PenWidth * label.Height);
+        }
+        file.EndGroup();
+    }
+}

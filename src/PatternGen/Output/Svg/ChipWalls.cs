@@ -1,0 +1,119 @@
+using PatternGen.Geometry;
+
+namespace PatternGen;
+
+/// <summary>
+/// The walls of a chip of any outline, from its sides down to the valley: each point of a side belongs with the middle of
+/// the largest circle in the chip that touches the side there. The valley is sampled, for a picture.
+/// </summary>
+internal sealed class ChipWalls
+{
+    /// <summary>Places on a side that are looked at; with fewer, valleys look jagged.</summary>
+    private const int Places = 20;
+
+    /// <summary>Halvings of the search for the largest circle: to a thousandth of the chip's size.</summary>
+    private const int Halvings = 12;
+
+    /// <summary>Share of its radius by which a circle may reach over another side, or rounding would refuse all.</summary>
+    private const double Over = 1e-3;
+
+    /// <summary>A turn this near to none is a side that goes on; this near to a half turn it is a sharp tip, whichever way rounding takes it.</summary>
+    private const double Slight = 1e-3;
+
+    /// <summary>Turn from one facet to the next round a corner that points inward.</summary>
+    private const double CornerStep = Math.PI / 12;
+
+    private readonly Contour[] _rings;
+    private readonly double _reach;
+    private readonly List<Wall> _walls = [];
+
+    private ChipWalls(ChipShape shape)
+    {
+        _rings = [shape.Outline, .. shape.Holes];
+        _reach = Math.Max(shape.Outline.Extents.Width, shape.Outline.Extents.Height) / 2;
+    }
+
+    internal static IReadOnlyList<Wall> Of(ChipShape shape)
+    {
+        var walls = new ChipWalls(shape);
+        foreach (var ring in walls._rings)
+            for (var i = 0; i < ring.Count; i++)
+                walls.AddSide(
+                    ring.At((i + ring.Count - 1) % ring.Count),
+                    ring.At(i),
+                    ring.At((i + 1) % ring.Count)
+                );
+        return walls._walls;
+    }
+
+    private void AddSide(Segment before, Segment side, Segment after)
+    {
+        var (start, end) = (Turn(before, side), Turn(side, after));
+        if (IsInward(start))
+            AddCone(before, side, start);
+        var last = Foot(side.Start, side.NormalAt(0), isTip: IsTip(start));
+        double done = 0;
+        for (var i = 1; i <= Places; i++)
+        {
+            // Closer together near the corners, where the valley turns.
+            var share = (1 - Math.Cos(Math.PI * i / Places)) / 2;
+            var along = side.Length * share;
+            var isTip = i == Places && IsTip(end);
+            var next = Foot(side.PointAt(along), side.NormalAt(along), isTip);
+            Add(last, next, side.PartBulge(share - done));
+            (last, done) = (next, share);
+        }
+    }
+
+    /// <summary>Where the outline turns inward, the wall goes round the corner as a cone.</summary>
+    private void AddCone(Segment before, Segment side, double turn)
+    {
+        var normal = before.NormalAt(before.Length);
+        var last = Foot(side.Start, normal, isTip: false);
+        var steps = (int)Math.Ceiling(-turn / CornerStep);
+        for (var i = 1; i <= steps; i++)
+        {
+            var turned = Transform.Rotate(Angle.FromRadians(turn * i / steps)).Apply(normal);
+            var next = Foot(side.Start, turned, isTip: false);
+            Add(last, next, 0);
+            last = next;
+        }
+    }
+
+    private void Add(WallFoot start, WallFoot end, double bulge)
+    {
+        if (_walls.Count > 0 && _walls[^1].GoesOn(start, end))
+            _walls[^1].Extend(end, bulge);
+        else
+            _walls.Add(new(start, end, bulge));
+    }
+
+    /// <summary>Searches the largest circle; in a tip there is none.</summary>
+    private WallFoot Foot(Point edge, Vector normal, bool isTip)
+    {
+        var (inside, outside) = (0.0, isTip ? 0 : _reach);
+        for (var i = 0; i < Halvings && outside > 0; i++)
+        {
+            var radius = (inside + outside) / 2;
+            var middle = edge + normal * radius;
+            // Where the chip is far narrower than that, such as near the tip between two circles that touch, only the
+            // middle being outside tells.
+            var isFree =
+                _rings.Sum(ring => Winding.Of(ring, middle)) > 0
+                && Array.TrueForAll(_rings, ring => ring.DistanceTo(middle) > (1 - Over) * radius);
+            (inside, outside) = isFree ? (radius, outside) : (inside, radius);
+        }
+        return new(edge, edge + normal * inside, inside, normal);
+    }
+
+    /// <summary>By how much, in radians, the outline turns from one side to the next: left where the corner is a tip.</summary>
+    private static double Turn(Segment side, Segment next)
+    {
+        var (from, to) = (side.TangentAt(side.Length), next.TangentAt(0));
+        return Math.Atan2(from.Cross(to), from.Dot(to));
+    }
+
+    private static bool IsInward(double turn) => turn is < -Slight and > Slight - Math.PI;
+
+    private static bool IsTip(double turn) => Math.Abs(turn) >= Slight && !IsInward(turn);
+}

@@ -1,0 +1,122 @@
+using System.Globalization;
+
+namespace PatternGen;
+
+/// <summary>English for lists of marked points, and for how often a step is made.</summary>
+internal static class PointWords
+{
+    /// <summary>A longer list of ways is told by its start and its end.</summary>
+    private const int MostWays = 4;
+
+    private static readonly string[] Numbers =
+    [
+        "no",
+        "one",
+        "two",
+        "three",
+        "four",
+        "five",
+        "six",
+        "seven",
+        "eight",
+        "nine",
+        "ten",
+        "eleven",
+        "twelve",
+    ];
+
+    private static readonly string[] Ordinals =
+    [
+        "last",
+        "first",
+        "second",
+        "third",
+        "fourth",
+        "fifth",
+        "sixth",
+        "seventh",
+        "eighth",
+        "ninth",
+        "tenth",
+        "eleventh",
+        "twelfth",
+    ];
+
+    /// <summary><c>A</c>, <c>2 and 3</c>, <c>2 to 6</c>, <c>1, 3 and 5 to 9</c>.</summary>
+    internal static string List(IReadOnlyList<MarkedPoint> points)
+    {
+        string[] labels = [.. points.Select(point => point.Label).Distinct()];
+        List<string> runs = [];
+        for (var i = 0; i < labels.Length; )
+        {
+            var length = RunFrom(labels, i);
+            runs.AddRange(
+                length > 2 ? [$"{labels[i]} to {labels[i + length - 1]}"] : labels[i..(i + length)]
+            );
+            i += length;
+        }
+        return And([.. runs]);
+    }
+
+    /// <summary><c>from 1 to 3, from 3 to 5 and from 5 to 1</c>.</summary>
+    internal static string Ways(
+        IReadOnlyList<MarkedPoint> from,
+        IReadOnlyList<MarkedPoint> to,
+        string before = "from",
+        string between = "to"
+    ) => InTurn(from.Zip(to, (a, b) => $"{before} {a.Label} {between} {b.Label}"));
+
+    /// <summary>A list, of which a long one is told by its start and its end.</summary>
+    internal static string InTurn(IEnumerable<string> things)
+    {
+        string[] all = [.. things];
+        return all.Length <= MostWays
+            ? And(all)
+            : $"{all[0]}, {all[1]} and so on, the last {all[^1]}";
+    }
+
+    /// <summary><c>six</c>, <c>13</c>.</summary>
+    internal static string Number(int count) =>
+        count < Numbers.Length ? Numbers[count] : FormattableString.Invariant($"{count}");
+
+    /// <summary><c>once</c>, <c>twice</c>, <c>six times</c>.</summary>
+    internal static string Times(int count) =>
+        count switch
+        {
+            1 => "once",
+            2 => "twice",
+            _ => $"{Number(count)} times",
+        };
+
+    /// <summary><c>sixth</c>, <c>13th</c>, <c>21st</c>.</summary>
+    internal static string Ordinal(int count)
+    {
+        if (count < Ordinals.Length)
+            return Ordinals[count];
+        var ending = (count % 100 / 10 == 1 ? 0 : count % 10) switch
+        {
+            1 => "st",
+            2 => "nd",
+            3 => "rd",
+            _ => "th",
+        };
+        return FormattableString.Invariant($"{count}{ending}");
+    }
+
+    private static string And(string[] things) =>
+        things.Length == 1 ? things[0] : $"{string.Join(", ", things[..^1])} and {things[^1]}";
+
+    /// <summary>How many labels from one on are numbers in a row.</summary>
+    private static int RunFrom(string[] labels, int start)
+    {
+        var end = start + 1;
+        while (
+            end < labels.Length
+            && int.TryParse(labels[end - 1], CultureInfo.InvariantCulture, out var before)
+            && int.TryParse(labels[end], CultureInfo.InvariantCulture, out var next)
+            && next == before + 1
+        )
+            end++;
+        return end - start;
+    }
+}
