@@ -42,10 +42,12 @@ internal static class PointWords
         "twelfth",
     ];
 
-    /// <summary><c>A</c>, <c>2 and 3</c>, <c>2 to 6</c>, <c>1, 3 and 5 to 9</c>.</summary>
-    internal static string List(IReadOnlyList<MarkedPoint> points)
+    /// <summary><c>A</c>, <c>2 and 3</c>, <c>2 to 6</c>, <c>1, 3 and 5 to 9</c>, <c>1, 3 and so on to 11</c>.</summary>
+    internal static string List(IEnumerable<MarkedPoint> points)
     {
         string[] labels = [.. points.Select(point => point.Label).Distinct()];
+        if (labels.Length > MostWays && StepOf(labels) > 1)
+            return $"{labels[0]}, {labels[1]} and so on to {labels[^1]}";
         List<string> runs = [];
         for (var i = 0; i < labels.Length; )
         {
@@ -59,12 +61,28 @@ internal static class PointWords
     }
 
     /// <summary><c>from 1 to 3, from 3 to 5 and from 5 to 1</c>.</summary>
+    /// <remarks>What all ways have in common is told once: <c>from A to each of 1 to 6</c>, <c>from 1 to 7 and 12</c>.</remarks>
     internal static string Ways(
         IReadOnlyList<MarkedPoint> from,
         IReadOnlyList<MarkedPoint> to,
         string before = "from",
         string between = "to"
-    ) => InTurn(from.Zip(to, (a, b) => $"{before} {a.Label} {between} {b.Label}"));
+    )
+    {
+        if (from.Count > 1 && from.Distinct().Count() == 1)
+            return $"{before} {from[0].Label} {between} {EachOf(to)}";
+        if (from.Count > 1 && to.Distinct().Count() == 1)
+            return $"{before} {EachOf(from)} {between} {to[0].Label}";
+        return InTurn(
+            from.Zip(to)
+                .GroupBy(way => way.First, way => way.Second)
+                .Select(ways => $"{before} {ways.Key.Label} {between} {List(ways)}")
+        );
+    }
+
+    /// <summary><c>A</c>, <c>each of 1 to 6</c>.</summary>
+    internal static string EachOf(IReadOnlyList<MarkedPoint> points) =>
+        points.Distinct().Count() == 1 ? points[0].Label : $"each of {List(points)}";
 
     /// <summary>A list, of which a long one is told by its start and its end.</summary>
     internal static string InTurn(IEnumerable<string> things)
@@ -110,13 +128,21 @@ internal static class PointWords
     private static int RunFrom(string[] labels, int start)
     {
         var end = start + 1;
-        while (
-            end < labels.Length
-            && int.TryParse(labels[end - 1], CultureInfo.InvariantCulture, out var before)
-            && int.TryParse(labels[end], CultureInfo.InvariantCulture, out var next)
-            && next == before + 1
-        )
+        while (end < labels.Length && Step(labels[end - 1], labels[end]) == 1)
             end++;
         return end - start;
     }
+
+    /// <summary>By how much all labels go up; 0 if they do not go up evenly.</summary>
+    private static int StepOf(string[] labels)
+    {
+        var steps = labels.Skip(1).Zip(labels, (next, label) => Step(label, next)).Distinct();
+        return steps.Take(2).ToArray() is [var only] ? only : 0;
+    }
+
+    private static int Step(string label, string next) =>
+        int.TryParse(label, CultureInfo.InvariantCulture, out var before)
+        && int.TryParse(next, CultureInfo.InvariantCulture, out var after)
+            ? after - before
+            : 0;
 }
