@@ -46,14 +46,15 @@ internal static class PointWords
     internal static string List(IEnumerable<MarkedPoint> points)
     {
         string[] labels = [.. points.Select(point => point.Label).Distinct()];
-        if (labels.Length > MostWays && StepOf(labels) > 1)
-            return $"{labels[0]}, {labels[1]} and so on to {labels[^1]}";
         List<string> runs = [];
         for (var i = 0; i < labels.Length; )
         {
             var length = RunFrom(labels, i);
-            runs.AddRange(
-                length > 2 ? [$"{labels[i]} to {labels[i + length - 1]}"] : labels[i..(i + length)]
+            var last = labels[i + length - 1];
+            runs.Add(
+                length == 1 ? last
+                : Step(labels[i], labels[i + 1]) == 1 ? $"{labels[i]} to {last}"
+                : $"{labels[i]}, {labels[i + 1]} and so on to {last}"
             );
             i += length;
         }
@@ -85,11 +86,11 @@ internal static class PointWords
         points.Distinct().Count() == 1 ? points[0].Label : $"each of {List(points)}";
 
     /// <summary>A list, of which a long one is told by its start and its end.</summary>
-    internal static string InTurn(IEnumerable<string> things)
+    internal static string InTurn(IEnumerable<string> things, string and = "and")
     {
         string[] all = [.. things];
         return all.Length <= MostWays
-            ? And(all)
+            ? And(all, and)
             : $"{all[0]}, {all[1]} and so on, the last {all[^1]}";
     }
 
@@ -121,23 +122,20 @@ internal static class PointWords
         return FormattableString.Invariant($"{count}{ending}");
     }
 
-    private static string And(string[] things) =>
-        things.Length == 1 ? things[0] : $"{string.Join(", ", things[..^1])} and {things[^1]}";
+    private static string And(string[] things, string and = "and") =>
+        things.Length == 1 ? things[0] : $"{string.Join(", ", things[..^1])} {and} {things[^1]}";
 
-    /// <summary>How many labels from one on are numbers in a row.</summary>
+    /// <summary>How many labels from one on are told as a run: numbers in a row, or many that go up evenly.</summary>
     private static int RunFrom(string[] labels, int start)
     {
-        var end = start + 1;
-        while (end < labels.Length && Step(labels[end - 1], labels[end]) == 1)
+        if (start + 1 == labels.Length)
+            return 1;
+        var step = Step(labels[start], labels[start + 1]);
+        var end = start + 2;
+        while (end < labels.Length && Step(labels[end - 1], labels[end]) == step)
             end++;
-        return end - start;
-    }
-
-    /// <summary>By how much all labels go up; 0 if they do not go up evenly.</summary>
-    private static int StepOf(string[] labels)
-    {
-        var steps = labels.Skip(1).Zip(labels, (next, label) => Step(label, next)).Distinct();
-        return steps.Take(2).ToArray() is [var only] ? only : 0;
+        var length = end - start;
+        return step > 0 && length > (step == 1 ? 2 : MostWays) ? length : 1;
     }
 
     private static int Step(string label, string next) =>

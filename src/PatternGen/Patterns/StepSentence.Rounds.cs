@@ -12,8 +12,15 @@ internal sealed partial class StepSentence
     /// <summary>Bulge from which an arc is too near a half circle, 1, to see which way is short.</summary>
     private const double NearlyHalf = 0.9;
 
-    private string Arcs() =>
-        step.Needles.Count == 1 ? PointWords.Ways(step.From, step.To) : RoundOfArcs() ?? EachArc();
+    private string Arcs()
+    {
+        var draw = IsFaint ? "draw a faint arc" : "draw an arc";
+        if (step.Needles.Count == 1)
+            return $"{WithPoint}, {draw} {PointWords.Ways(step.From, step.To)}";
+        return RoundOfArcs() is { } round
+            ? $"With the point on each of {PointWords.List(InOrder(step.Needles))} in turn, {draw} {round}"
+            : $"{WithPoint}, {draw} {EachArc()}";
+    }
 
     private string EachArc() =>
         PointWords.InTurn(
@@ -31,7 +38,6 @@ internal sealed partial class StepSentence
     {
         var hub = Hub();
         MarkedPoint[] ends = [.. step.From.Concat(step.To).Where(point => point != hub)];
-        var met = hub is null ? 2 : 1;
         if (step.Needles.Count <= FewArcs || !step.Needles.All(MeetsOnlyItsEnds))
             return null;
         var round = PointWords.List(InOrder(ends));
@@ -41,10 +47,11 @@ internal sealed partial class StepSentence
             return null;
         return hub is null
             ? $"the short way between the two of {round} that it meets"
-            : $"from {hub.Label} to the one of {round} that it meets";
+            : $"from {hub.Label} to whichever of {round} it meets";
 
         bool MeetsOnlyItsEnds(MarkedPoint needle) =>
-            ends.Distinct().Count(end => LooksMetFrom(needle, end)) == met;
+            ends.Distinct().Count(end => LooksMetFrom(needle, end))
+            == (hub is null ? 2 : step.Needles.Count(other => other == needle));
     }
 
     /// <summary>The point where every arc starts or ends.</summary>
@@ -67,10 +74,11 @@ internal sealed partial class StepSentence
     {
         if (step.OtherCurves is [var only])
             return NameOf(only);
+        var they = step.Curves.Distinct().Count() == 1 ? "it first meets" : "they first meet";
         var strong = step.OtherCurves.All(curve => curve.Line == PencilLine.Drawn) ? "strong " : "";
         return step.OtherCurves.All(IsArc)
-            ? $"they first meet the {strong}{Sort(step.OtherCurves)} about {PointWords.List(InOrder(step.OtherCurves.Select(arc => arc.Needle!)))}"
-            : $"they first meet {PointWords.InTurn(step.OtherCurves.Select(NameOf).Distinct())}";
+            ? $"{they} the {strong}{Sort(step.OtherCurves)} about {PointWords.List(InOrder(step.OtherCurves.Select(arc => arc.Needle!)))}"
+            : $"{they} {PointWords.InTurn(step.OtherCurves.Select(NameOf).Distinct(), "or")}";
     }
 
     private static string Sort(IReadOnlyList<DrawnCurve> curves)

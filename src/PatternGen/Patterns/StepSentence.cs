@@ -12,7 +12,7 @@ internal sealed partial class StepSentence(Wording words, CompassStep step)
             StepKind.MarkOnCircle => $"Mark {Marked} on {CurveName}, {Direction()}",
             StepKind.SetRadius => SetRadius(),
             StepKind.Circle => $"{WithPoint}, draw a {Faint}circle",
-            StepKind.Arc => $"{WithPoint}, draw {(IsFaint ? "a faint" : "an")} arc {Arcs()}",
+            StepKind.Arc => Arcs(),
             StepKind.Walk => Walk(),
             StepKind.Cut => $"{WithPoint}, cut {CurveName}{Chosen()}, and mark {Marked} there",
             StepKind.CrossArcs => CrossArcs(),
@@ -79,7 +79,8 @@ internal sealed partial class StepSentence(Wording words, CompassStep step)
     {
         var side = step.Side == LineSide.Left ? "left" : "right";
         var ways = PointWords.Ways(step.From, step.To);
-        return $"With the compass at {Setting}, draw short arcs from both ends of {(step.From.Count == 1 ? "the way" : "each way,")} {ways}, and mark {Marked} where they cross, on the {side} of the way";
+        var (each, its) = step.From.Count == 1 ? ("the way", "the") : ("each way,", "each");
+        return $"With the compass at {Setting}, draw short arcs from both ends of {each} {ways}, and mark {Marked} where they cross, on the {side} of {its} way";
     }
 
     private string Perpendicular()
