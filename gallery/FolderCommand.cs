@@ -29,7 +29,7 @@ internal static class FolderCommand
     {
         var command = Make(
             "readme",
-            "Draws the picture of the README anew.",
+            "Draws the pictures of the README anew.",
             Outputs.Option(Path.Combine("gallery", "pictures")),
             folder => new ReadmeTopic(folder)
         );

@@ -1,11 +1,11 @@
 namespace PatternGen.Gallery.Topics;
 
-/// <summary>The picture at the top of the README. It is committed; a test makes it anew and compares.</summary>
+/// <summary>The pictures of the README. They are committed; a test makes them anew and compares.</summary>
 internal sealed class ReadmeTopic(string folder) : ITopic
 {
     private const double StripLength = 140;
 
-    private static readonly string[] Chosen =
+    private static readonly string[] Bands =
     [
         "Raised diamonds",
         "Ridge zigzag",
@@ -13,18 +13,41 @@ internal sealed class ReadmeTopic(string folder) : ITopic
         "Petal row",
     ];
 
-    public string Title => "The README's picture";
+    private static readonly string[] Rosettes =
+    [
+        "Six petals in a wreath",
+        "Second six drawn through",
+        "Whirl",
+        "Petals within diamonds",
+    ];
+
+    /// <summary>A thousandth of a millimetre is finer than any screen shows, and keeps the files small.</summary>
+    private static readonly SaveOptions Small = SaveOptions.Default.WithDecimals(3);
+
+    public string Title => "The README's pictures";
 
     public string Folder => folder;
 
     public IReadOnlyList<Work> Works =>
-        [new("bands.svg", (path, stop) => Sheet.SaveAsync(path, cancellation: stop))];
+        [
+            new("bands.svg", (path, stop) => BandSheet.SaveAsync(path, Small, stop)),
+            new("rosettes.svg", (path, stop) => RosetteSheet.SaveAsync(path, Small, stop)),
+        ];
 
     public IReadOnlyList<Exhibit> Exhibits => [];
 
-    private static Pattern Sheet =>
+    private static Pattern BandSheet =>
         BandStrips.Sheet(
-            Chosen.Select(name => BandSampler.All.Single(sample => sample.Name == name)),
+            Bands.Select(name => BandSampler.All.Single(sample => sample.Name == name)),
             StripLength
+        );
+
+    private static Pattern RosetteSheet =>
+        ContactSheet.Of(
+            "Rosettes drawn with the compass",
+            Rosettes
+                .Select(name => RosetteSampler.All.Single(sample => sample.Name == name))
+                .Select(sample => ((Pattern)sample.Carved, sample.Name)),
+            columns: 4
         );
 }

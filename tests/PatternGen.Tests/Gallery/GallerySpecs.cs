@@ -46,6 +46,10 @@ public class GallerySpecs
         files.ShouldContain("gallery/out/index.html");
         files.ShouldContain("gallery/out/rail/rail.dxf");
         files.ShouldContain("gallery/out/bands/bands.svg");
+        files.ShouldContain("gallery/out/rosettes/rosettes.svg");
+        files.ShouldContain("gallery/out/rosettes/designs.svg");
+        files.ShouldContain("gallery/out/rosettes/key.svg");
+        files.ShouldContain("gallery/out/rosettes/twelve-petals-steps.svg");
         var page = File.ReadAllText(Path.Combine(gallery.Folder, "gallery/out/index.html"));
         foreach (var link in page.Split(["src=\"", "href=\""], StringSplitOptions.None).Skip(1))
             files.ShouldContain("gallery/out/" + link[..link.IndexOf('"')]);
@@ -158,17 +162,19 @@ public class GallerySpecs
         output.ShouldContain("rail --length 742.5 --width 36 --out my-rail");
     }
 
-    [Fact]
-    public void The_picture_of_the_README_is_the_one_it_draws()
+    [Theory]
+    [InlineData("bands.svg")]
+    [InlineData("rosettes.svg")]
+    public void The_pictures_of_the_README_are_those_it_draws(string file)
     {
         using var gallery = new GalleryProgram();
 
         gallery.Run("readme", "--out", "pictures").ExitCode.ShouldBe(0);
 
-        var drawn = File.ReadAllText(Path.Combine(gallery.Folder, "pictures", "bands.svg"));
+        var drawn = File.ReadAllText(Path.Combine(gallery.Folder, "pictures", file));
         drawn.ShouldBe(
-            File.ReadAllText(Repository.File("gallery", "pictures", "bands.svg")),
-            "run 'dotnet run --project gallery -- readme' and commit the picture"
+            File.ReadAllText(Repository.File("gallery", "pictures", file)),
+            "run 'dotnet run --project gallery -- readme' and commit the pictures"
         );
     }
 }

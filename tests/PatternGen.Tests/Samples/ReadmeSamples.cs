@@ -30,6 +30,63 @@ public class ReadmeSamples
     }
 
     [Fact]
+    public void One_drawing_and_different_designs()
+    {
+        using var _ = new WorkingFolder();
+
+        // csharpier-ignore-start
+        // <readme>
+        var drawing = Rosette.Petals(12, radius: 40);
+        var petals = drawing.Carve(part => part.IsPetal);
+        var reverse = petals.Reverse();                   // what was carved stands, what stood is carved
+        petals.Save("petals.svg");
+        reverse.Save("reverse.dxf");
+
+        drawing.Key().Save("key.svg", For.Paper);         // number the orbits, to choose from paper
+        drawing.CarveOrbits(3).Save("chosen.svg");
+        drawing.Steps().Save("how-to-draw-it.svg");       // compass, straightedge and pencil, step by step
+
+        foreach (var design in Rosette.Overlaid(2, 6, radius: 40).AllDesigns(Symmetry.TurnsOf(6)).Take(10))
+            design.Carve().Save($"{design.Id}.svg");      // of 29 designs that look the same after a sixth of a turn
+        // </readme>
+        // csharpier-ignore-end
+
+        petals.ChipCount.ShouldBe(12);
+        (petals.CarvedShare + reverse.CarvedShare).ShouldBeLessThan(1); // the plain disc
+        Rosette.Overlaid(2, 6, 40).AllDesigns(Symmetry.TurnsOf(6)).Count().ShouldBe(29);
+        Directory.GetFiles(".").Length.ShouldBe(15);
+    }
+
+    [Fact]
+    public void A_drawing_of_ones_own()
+    {
+        using var _ = new WorkingFolder();
+
+        // csharpier-ignore-start
+        // <readme>
+        // The compass walk: a circle, and six more round the points at which its radius steps round it.
+        var wheel = CompassDrawing.Of(pencil =>
+        {
+            var centre = pencil.Mark(0, 0);
+            pencil.SetRadius(30);
+            var rim = pencil.Circle(centre);
+            pencil.Circles(pencil.DivideCircle(rim, 6));
+        });
+        wheel.Carve(part => part.Sides == 2).Save("six-petals.svg");
+        Console.WriteLine($"{wheel.Parts.Count} parts, {wheel.AllDesigns().Count} designs");   // 24 parts, 15 designs
+
+        // Compass and straightedge do not divide a circle in nine: what the dividers miss by, read to 0.25 mm.
+        var nine = CircleDivision.Of(9, radius: 30);
+        Console.WriteLine($"{nine.Chord:0.00} mm misses by {nine.ClosingError(reading: 0.25):0.00} mm");   // 20.52 mm misses by -0.20 mm
+        // </readme>
+        // csharpier-ignore-end
+
+        (wheel.Parts.Count, (int)wheel.AllDesigns().Count!).ShouldBe((24, 15));
+        // 9 × 2 asin(20.5 / 60) - 360° is -0.388°, 0.203 mm of the circle: worked out by hand.
+        nine.ClosingError(0.25).ShouldBe(-0.203, 0.001);
+    }
+
+    [Fact]
     public void Leaning_teeth_on_a_set_of_rails()
     {
         using var _ = new WorkingFolder();

@@ -43,6 +43,27 @@ public class ReadmeTableSamples
         patterns[0].Caption(new German())[^1].ShouldEndWith("Kerben");
     }
 
+    [Fact]
+    public void Every_line_of_the_table_of_rosettes_works()
+    {
+        var drawing = Rosette.Petals(12, radius: 40);
+        var petals = drawing.Carve(part => part.IsPetal);
+        var carved = petals.And(part => part.Orbit == 3);
+        var id = drawing.AllDesigns().First().Id;
+
+        drawing.Carve(part => part.Sides == 3 && part.Ring > 1).ChipCount.ShouldBe(12);
+        drawing.CarveAt(new Point(0, 12)).Parts[0].IsPetal.ShouldBeTrue();
+        petals.WithDrawing().LayoutLines.ShouldNotBeEmpty();
+        carved.ChipCount.ShouldBe(24);
+        carved.JoinedWith((a, b) => a.Orbit != b.Orbit).ChipCount.ShouldBe(1);
+        petals.Without(part => part.Number == 2).ChipCount.ShouldBe(11);
+        drawing.AllDesigns().UpToReversal().Count().ShouldBe(2);
+        drawing.AllDesigns(Symmetry.Turns).CarvedShare(0.4, 0.6).ShouldBeEmpty();
+        drawing.AllDesigns().After(id).Count().ShouldBe(2);
+        Rosette.Nested(Rosette.Rays(24, 40, 26), Rosette.Petals(6, 24)).Curves.ShouldNotBeEmpty();
+        Rosette.Petals(6, 40).WithinPolygon(4).Curves.ShouldNotBeEmpty();
+    }
+
     private sealed class German : Wording
     {
         public override string ChipCount(long count) => $"{count} Kerben";

@@ -13,9 +13,8 @@ internal sealed class ChoiceSums
         _most = new double[sizes.Count + 1][];
         for (var from = 0; from <= sizes.Count; from++)
         {
-            var ascending = sizes.Skip(from).Order().ToArray();
-            _least[from] = Sums(ascending);
-            _most[from] = Sums([.. ascending.Reverse()]);
+            _least[from] = Sums([.. sizes.Skip(from).Order()]);
+            _most[from] = Sums([.. sizes.Skip(from).OrderDescending()]);
         }
     }
 
