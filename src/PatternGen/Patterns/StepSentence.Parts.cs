@@ -75,14 +75,20 @@ internal sealed partial class StepSentence
         if (curve.IsCircle)
             return $"the {words.Millimetres(curve.Circle.Radius)} circle about {drawn.Needle!.Label}";
         if (drawn.Needle is { } needle)
-            return $"the arc about {needle.Label} from {drawn.From!.Label} to {drawn.To!.Label}";
+            return $"the arc about {needle.Label} {Ends(drawn)}";
         return drawn switch
         {
             { IsAcross: true, To: null } => $"the line square at {drawn.From!.Label}",
             { IsAcross: true } => $"the line that halves {drawn.From!.Label} to {drawn.To!.Label}",
-            _ => $"the line from {drawn.From!.Label} to {drawn.To!.Label}",
+            _ => $"the line {Ends(drawn)}",
         };
     }
+
+    /// <summary>What was gone over has a point at one end only.</summary>
+    private static string Ends(DrawnCurve drawn) =>
+        drawn is { From: { } from, To: { } to }
+            ? $"from {from.Label} to {to.Label}"
+            : $"at {(drawn.From ?? drawn.To)!.Label}";
 
     private string OutsideWork() =>
         step.OutsideOf is { } edge

@@ -10,7 +10,7 @@ public class RosetteFaceSpecs
     {
         foreach (var (name, rosette, faces) in RosetteFamilies.Of(count))
         {
-            var arrangement = Arrangement.Of(rosette.Curves);
+            var arrangement = rosette.Arrangement;
             arrangement.Validate().ShouldBeEmpty(name);
             arrangement.BoundedFaces.Count().ShouldBe(faces, $"{name} of {count}");
         }
@@ -88,7 +88,7 @@ public class RosetteFaceSpecs
     {
         foreach (var (name, rosette, _) in RosetteFamilies.Of(count))
         {
-            var arrangement = Arrangement.Of(rosette.Curves);
+            var arrangement = rosette.Arrangement;
             var petals = rosette.PetalMarks.Select(mark => arrangement.FaceAt(mark)).ToArray();
             petals.ShouldAllBe(face => face != null && !face.Value.IsOuter, name);
             petals.Distinct().Count().ShouldBe(petals.Length, name);
@@ -107,7 +107,7 @@ public class RosetteFaceSpecs
     {
         foreach (var (name, rosette, _) in RosetteFamilies.Of(12))
         {
-            var arrangement = Arrangement.Of(rosette.Curves);
+            var arrangement = rosette.Arrangement;
             if (
                 rosette.Centre > 0
                 && rosette.Family is not (RosetteFamily.Fan or RosetteFamily.Nested)

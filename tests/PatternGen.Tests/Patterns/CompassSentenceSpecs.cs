@@ -18,7 +18,7 @@ public partial class CompassSentenceSpecs
                 "With the point on A, draw a circle.",
                 "Mark 1 on the 40 mm circle about A, at its top.",
                 "Starting at 1, step six times round the 40 mm circle about A and mark 2 to 6; the sixth step comes back to 1.",
-                "With the point on each of 1 to 6 in turn, draw an arc round 1 from 2 to 6, round 2 from 3 to 1 and so on, the last round 6 from 1 to 5.",
+                "With the point on each of 1 to 6 in turn, draw an arc through A, from one of 1 to 6 to another.",
             ]);
 
     [Fact]
