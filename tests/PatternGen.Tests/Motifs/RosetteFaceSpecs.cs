@@ -130,6 +130,15 @@ public class RosetteFaceSpecs
     }
 
     [Fact]
+    public void A_rosette_in_the_disc_of_a_fan_keeps_its_petals()
+    {
+        var rosette = Rosette.Nested(Rosette.Fan(12, 40, centre: 20), Rosette.Petals(6, 9));
+
+        rosette.Parts.Count(part => part.IsPetal).ShouldBe(18);
+        rosette.Parts.ShouldNotContain(part => part.IsPetal && part.IsPlain);
+    }
+
+    [Fact]
     public void What_a_gap_leaves_between_rim_and_polygon_stays_ground()
     {
         var rosette = Rosette.Petals(6, 40).WithinPolygon(4, gap: 2);

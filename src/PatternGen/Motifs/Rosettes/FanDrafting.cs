@@ -44,7 +44,7 @@ internal sealed class FanDrafting(
         var disc = drafting.Ring(plain, PencilLine.Guide);
         var ends = Pencil.Cross(radii, [disc]);
         Pencil.Arc(Centre, ends[0], ends[1]);
-        Pencil.MarkPlain(Centre.Point.Polar(plain / 2, from + span / 2));
+        drafting.MarkPlain(plain, towards: from + span / 2);
         return disc;
     }
 }

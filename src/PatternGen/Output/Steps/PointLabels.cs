@@ -10,7 +10,7 @@ internal sealed class PointLabels(
     Extents frame,
     Point centre,
     IReadOnlyList<Point> points,
-    IReadOnlyList<Curve> lines
+    IReadOnlyList<Segment> lines
 )
 {
     private const double Height = 2.1;

@@ -18,6 +18,9 @@ internal sealed class StepPicture
     private readonly CompassStep _step;
     private readonly IReadOnlyList<CompassStep> _before;
     private readonly Extents _frame;
+
+    /// <summary>What of the drawing's plane the frame shows.</summary>
+    private readonly Extents _window;
     private readonly Transform _placement;
 
     internal StepPicture(
@@ -38,6 +41,8 @@ internal sealed class StepPicture
             .Move(Point.Origin - seen.Centre)
             .Then(Transform.Resize(scale))
             .Then(Transform.Move(_frame.Centre - Point.Origin));
+        var back = _placement.Inverse();
+        _window = new(back.Apply(_frame.Min), back.Apply(_frame.Max));
     }
 
     internal void Write(SvgFile file, int number, string meaning)
@@ -56,7 +61,7 @@ internal sealed class StepPicture
             _frame,
             _placement.Apply(_drawing.Extents.Centre),
             [.. used.Select(Placed)],
-            [.. _step.Drawn.Select(drawn => drawn.Curve.Transformed(_placement))]
+            [.. Visible(_step.Drawn).SelectMany(line => line.Segments)]
         );
         // New points come first in the list, so that room for them is found first.
         var placed = used.ToDictionary(point => point, p => labels.Place(p.Label, Placed(p)));
@@ -90,6 +95,13 @@ internal sealed class StepPicture
             .Concat(_step.Through is { } through ? [through] : [])
             .Distinct();
 
+    /// <summary>What is seen of curves. Cut off before they are placed: a guide far larger than the figure has no place on the sheet.</summary>
+    private IEnumerable<Chain> Visible(IEnumerable<DrawnCurve> curves) =>
+        curves
+            .DistinctBy(curve => curve.Curve)
+            .SelectMany(curve => FrameClip.Inside(curve.Curve, _window))
+            .Select(line => line.Transformed(_placement));
+
     private void Lines(
         SvgFile file,
         string id,
@@ -98,12 +110,7 @@ internal sealed class StepPicture
         double width
     )
     {
-        Chain[] seen =
-        [
-            .. curves
-                .DistinctBy(curve => curve.Curve)
-                .SelectMany(curve => FrameClip.Inside(curve.Curve.Transformed(_placement), _frame)),
-        ];
+        Chain[] seen = [.. Visible(curves)];
         if (seen.Length == 0)
             return;
         file.StartGroup(id, null, SvgStyle.Line(colour, width));
