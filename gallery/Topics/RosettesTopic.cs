@@ -21,7 +21,7 @@ internal sealed class RosettesTopic(string folder) : ITopic
             ),
             Work.Picture("key.png", folder, of: "key.svg"),
             .. Steps("twelve-petals", Rosette.Petals(12, 40)),
-            .. Steps("second-six", Rosette.Overlaid(2, 6, 40, PetalCrossing.Stopped)),
+            .. Steps("two-times-six", Twelve),
             .. RosetteSampler.All.SelectMany(Files),
         ];
 
@@ -39,7 +39,7 @@ internal sealed class RosettesTopic(string folder) : ITopic
                 ["key.svg"]
             ),
             Steps("twelve-petals-steps", "How twelve petals are drawn"),
-            Steps("second-six-steps", "How a second six is drawn between the first"),
+            Steps("two-times-six-steps", "How two times six petals are drawn"),
             .. RosetteSampler.All.Select(sample => new Exhibit(
                 $"{FileName(sample)}.png",
                 string.Join(". ", sample.Carved.Caption().Prepend(sample.Name)),

@@ -15,8 +15,13 @@ internal sealed class ViewingDrawing(Pattern pattern, Extents reach) : ISvgDrawi
     private const string Wood = "#ecd9b4";
     private const string WoodEdge = "#b08f5c";
     private const string Cut = "#4f3018";
+
+    /// <summary>What shows between walls: a middle tone, which no one takes for a pit.</summary>
+    private const string Floor = "#8c6b48";
+
     private const string GrooveWall = "#9a7043";
     private const string Ridge = "#f8edd3";
+    private const string Ink = "#6b5a44";
     private const string Pencil = "#9b8c76";
 
     public SvgSheet Sheet { get; } = SvgSheet.Around(reach.Grown(Margin), step: 0.1);
@@ -31,8 +36,8 @@ internal sealed class ViewingDrawing(Pattern pattern, Extents reach) : ISvgDrawi
         layers.Grooves(SvgStyle.Groove(GrooveWall, 0.5));
         layers.Valleys(SvgStyle.Groove(Cut, 0.2));
         // The light edge is what makes ridges read: two of them side by side are the wood left standing.
-        layers.Chips(new(Cut, Ridge, EdgeWidth));
+        layers.Chips(new(Floor, Ridge, EdgeWidth));
         layers.Walls(EdgeOverlap);
-        layers.Labels(SvgStyle.Line(Pencil, 0.25));
+        layers.Labels(SvgStyle.Line(Ink, 0.25));
     }
 }
