@@ -6,6 +6,15 @@ namespace PatternGen;
 /// <remarks>Immutable and safe to share between threads.</remarks>
 public sealed class CircleDivision
 {
+    /// <summary>Closing error in mm that a pencil line hides.</summary>
+    internal const double UsualLimit = 0.25;
+
+    /// <summary>Most times as large as a circle that one is stepped on.</summary>
+    private const int MostFactor = 1000;
+
+    /// <summary>Finest reading of a rule in mm; what is finer than a wavelength of light, nobody reads.</summary>
+    private const double FinestReading = 1e-4;
+
     /// <summary>Most parts that a division has; more would lie closer together than a pencil marks.</summary>
     internal const int MostParts = 360;
 
@@ -40,10 +49,11 @@ public sealed class CircleDivision
 
     /// <summary>Returns the setting rounded as it is read: 27.4 for a <see cref="Chord"/> of 27.3616 read to 0.1 mm.</summary>
     /// <param name="reading">The finest that the rule is read to, in mm, such as 0.1 or 0.25.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The reading is not positive.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The reading is less than 0.0001 mm.</exception>
     public double Setting(double reading)
     {
-        var marks = Math.Round(Chord / Guard.Positive(reading), MidpointRounding.AwayFromZero);
+        Guard.Within(reading, FinestReading, Guard.MaxSize);
+        var marks = Math.Round(Chord / reading, MidpointRounding.AwayFromZero);
         // Divided by 10, 274 is the double nearest to 27.4; times 0.1 it is not.
         var perMillimetre = Math.Round(1 / reading);
         return perMillimetre * reading == 1 ? marks / perMillimetre : marks * reading;
@@ -80,32 +90,34 @@ public sealed class CircleDivision
     /// <param name="factor">How many times as large, 1 to 1000.</param>
     /// <exception cref="ArgumentOutOfRangeException">The factor is out of range, or the circle larger than 1 km.</exception>
     public CircleDivision OnLargerCircle(double factor) =>
-        new(Count, Radius, Guard.Positive(Radius * Guard.Within(factor, 1, 1000)));
+        new(Count, Radius, Guard.Positive(Radius * Guard.Within(factor, 1, MostFactor)));
 
     /// <summary>Returns how many times as large a circle, at least, brings the closing error within a limit; 1 if none is needed.</summary>
     /// <param name="reading">The finest that the rule is read to, in mm.</param>
     /// <param name="limit">The largest closing error in mm; 0.25 by default.</param>
     /// <exception cref="ArgumentOutOfRangeException">The reading or the limit is not positive.</exception>
     /// <exception cref="PatternException">No circle up to 1000 times as large is enough.</exception>
-    public int LargerCircle(double reading, double limit = 0.25)
+    public int LargerCircle(double reading, double limit = UsualLimit)
     {
         Guard.Positive(reading);
         Guard.Positive(limit);
-        for (var factor = 1; factor <= 1000 && factor * Radius <= Guard.MaxSize; factor++)
+        return FactorFor(reading, limit)
+            ?? throw new PatternException(
+                $"Read to {Guard.Text(reading)} mm, no larger circle brings the closing error of {Count} parts under {Guard.Text(limit)} mm.",
+                remedies: ["a finer reading", "a larger limit"]
+            );
+    }
+
+    /// <summary>As <see cref="LargerCircle"/>; null if no circle is enough.</summary>
+    internal int? FactorFor(double reading, double limit)
+    {
+        for (var factor = 1; factor <= MostFactor && factor * Radius <= Guard.MaxSize; factor++)
         {
             var larger = OnLargerCircle(factor);
-            var setting = larger.Setting(reading);
-            if (
-                setting > 0
-                && setting <= 2 * larger.SteppedRadius
-                && Math.Abs(larger.ClosingError(reading)) <= limit
-            )
+            if (larger.CanRead(reading) && Math.Abs(larger.ClosingError(reading)) <= limit)
                 return factor;
         }
-        throw new PatternException(
-            $"Read to {Guard.Text(reading)} mm, no larger circle brings the closing error of {Count} parts under {Guard.Text(limit)} mm.",
-            remedies: ["a finer reading", "a larger limit"]
-        );
+        return null;
     }
 
     /// <summary>Whether the setting, when read so finely, can step round the circle.</summary>

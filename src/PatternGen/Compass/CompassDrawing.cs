@@ -35,6 +35,9 @@ public partial class CompassDrawing
                 "The drawing has no line of its own, only guide lines or none; draw at least one circle, arc or line.",
                 nameof(draw)
             );
+        Extents = _curves
+            .Select(curve => curve.Extents)
+            .Aggregate((together, next) => together.Including(next));
         PetalMarks = [.. pencil.Drawing.PetalMarks];
         PlainMarks = [.. pencil.Drawing.PlainMarks];
     }
@@ -49,10 +52,7 @@ public partial class CompassDrawing
     public IReadOnlyList<Curve> Guides => _guides;
 
     /// <summary>The smallest upright rectangle that holds the figure.</summary>
-    public Extents Extents =>
-        _curves
-            .Select(curve => curve.Extents)
-            .Aggregate((together, next) => together.Including(next));
+    public Extents Extents { get; }
 
     /// <summary>A point inside each petal of the figure.</summary>
     internal IReadOnlyList<Point> PetalMarks { get; }

@@ -34,10 +34,13 @@ public sealed class CompassStep
     /// <summary>Where it goes to, in turn.</summary>
     public IReadOnlyList<MarkedPoint> To { get; internal init; } = [];
 
+    /// <summary>A point, marked before, that arcs drawn in turn all go through between their ends; null where there is none.</summary>
+    public MarkedPoint? Through { get; internal init; }
+
     /// <summary>The curves, drawn before, that it works on, in turn.</summary>
     public IReadOnlyList<DrawnCurve> Curves { get; internal init; } = [];
 
-    /// <summary>The curves that those cross, in turn.</summary>
+    /// <summary>The curves that those cross, in turn; where faint curves are gone over, all that they may stop at.</summary>
     public IReadOnlyList<DrawnCurve> OtherCurves { get; internal init; } = [];
 
     /// <summary>Which crossing is meant; null where there is only one.</summary>

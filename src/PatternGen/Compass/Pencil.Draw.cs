@@ -84,6 +84,7 @@ public sealed partial class Pencil
                 Needles = stands,
                 From = starts,
                 To = ends,
+                Through = Drawing.Marks.Within([.. arcs.Select(arc => arc.Curve.Segment)]),
                 Drawn = arcs,
                 OutsideOf = Drawing.EdgeInside(stands),
             }

@@ -31,6 +31,18 @@ internal sealed class PointMarks
     internal MarkedPoint[] NextNumbered(Point[] places) =>
         Numbered(new(Reserve(places.Length), 1), places);
 
+    /// <summary>The point that curves all go through between their ends; null if there is none.</summary>
+    internal MarkedPoint? Within(IReadOnlyList<Segment> curves)
+    {
+        var tolerance = Tolerance;
+        return _points.Find(point => curves.All(curve => IsWithin(curve, point.Point, tolerance)));
+    }
+
+    private static bool IsWithin(Segment curve, Point point, Tolerance tolerance) =>
+        curve.DistanceTo(point) <= tolerance.Merge
+        && !tolerance.Same(curve.Start, point)
+        && !tolerance.Same(curve.End, point);
+
     /// <summary>The first of so many numbers in a row, kept for a round.</summary>
     internal int Reserve(int count)
     {

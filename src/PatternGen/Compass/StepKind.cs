@@ -27,7 +27,8 @@ public enum StepKind
 
     /// <summary>
     /// With the setting as it is, draw an arc round each of <see cref="CompassStep.Needles"/>, counter-clockwise from
-    /// <see cref="CompassStep.From"/> to <see cref="CompassStep.To"/>.
+    /// <see cref="CompassStep.From"/> to <see cref="CompassStep.To"/>; on the way, all go through
+    /// <see cref="CompassStep.Through"/>.
     /// </summary>
     Arc,
 
@@ -89,4 +90,11 @@ public enum StepKind
     /// <see cref="CompassStep.To"/> in <see cref="CompassStep.Count"/> steps, marking each place between.
     /// </summary>
     DivideLine,
+
+    /// <summary>
+    /// Go over faint arcs and lines, those of <see cref="CompassStep.Curves"/>, each from its end at
+    /// <see cref="CompassStep.From"/> to where it first meets any of <see cref="CompassStep.OtherCurves"/>; what it meets
+    /// where it begins does not count. No point is marked.
+    /// </summary>
+    GoOver,
 }

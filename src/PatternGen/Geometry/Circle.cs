@@ -14,6 +14,12 @@ public readonly record struct Circle
         Radius = Guard.Positive(radius);
     }
 
+    private Circle(Segment arc)
+    {
+        Centre = arc.Centre;
+        Radius = arc.Radius;
+    }
+
     /// <summary>Centre, in mm.</summary>
     public Point Centre { get; }
 
@@ -26,14 +32,20 @@ public readonly record struct Circle
     /// <summary>Area in mm², πR². Radius 1 has 3.14159.</summary>
     public double Area => Math.PI * Radius * Radius;
 
+    /// <summary>The point opposite to where a walk starts.</summary>
+    internal Point LeftMost => Centre - new Vector(Radius, 0);
+
     /// <summary>Where a walk round the circle starts: the point on the right.</summary>
     internal Point RightMost => Centre + new Vector(Radius, 0);
 
     /// <summary>The upright square that holds the circle.</summary>
     public Extents Extents => Extents.Of(Centre).Grown(Radius);
 
+    /// <summary>The circle that an arc lies on, which may be larger than those that a caller may ask for.</summary>
+    internal static Circle Under(Segment arc) => new(arc);
+
     /// <summary>Returns the circle as a counter-clockwise contour of two half circles, starting on the right.</summary>
-    public Contour ToContour() => new([new(RightMost, 1), new(Centre - new Vector(Radius, 0), 1)]);
+    public Contour ToContour() => new([new(RightMost, 1), new(LeftMost, 1)]);
 
     /// <summary>Returns the circle moved, turned, mirrored or scaled.</summary>
     public Circle Transformed(Transform transform) =>

@@ -33,8 +33,7 @@ internal readonly struct InsidePlace
         );
         var start = Math.Max(narrow, wide / MostInARow) / 2;
         // Begun at the middle of the extents, so that a symmetric shape is tried at its centre first.
-        var columns = Math.Ceiling(extents.Width / 2 / start);
-        var rows = Math.Ceiling(extents.Height / 2 / start);
+        var (columns, rows) = (Squares(extents.Width), Squares(extents.Height));
         for (var column = 0; column < columns; column++)
         for (var row = 0; row < rows; row++)
             Try(
@@ -54,6 +53,9 @@ internal readonly struct InsidePlace
             Try(square.Middle + new Vector(half, -half), half);
         }
         return best;
+
+        // Not one more for what rounding adds to a whole number.
+        double Squares(double length) => Math.Max(1, Math.Ceiling(length / 2 / start - 1e-9));
 
         void Try(Point middle, double half)
         {

@@ -14,7 +14,7 @@ public sealed partial class Region
         if (IsEmpty)
             return this;
         // First of all, so that it does not hang on the distance whether the outline is refused.
-        ThrowIfCrossing();
+        ThrowIfCrossing("An outline that crosses itself has no parallel.");
         var extents = Extents;
         // No circle of this radius fits into the extents.
         if (-2 * distance >= Math.Min(extents.Width, extents.Height))
@@ -33,8 +33,8 @@ public sealed partial class Region
     public Region Inset(double distance, OffsetJoin join = default) =>
         Offset(-Guard.NotNegative(distance), join);
 
-    /// <summary>Inside a ring that crosses itself, or two that cross, it is not said what growing and shrinking mean.</summary>
-    private void ThrowIfCrossing()
+    /// <summary>Inside a ring that crosses itself, or two that cross, it is not said what lies in the region.</summary>
+    private void ThrowIfCrossing(string consequence)
     {
         foreach (var contour in _contours)
             ThrowAtCrossing(contour.SelfIntersections());
@@ -42,12 +42,12 @@ public sealed partial class Region
             (first, second) => ThrowAtCrossing(_contours[first].Intersections(_contours[second]))
         );
 
-        static void ThrowAtCrossing(IReadOnlyList<RunContact> contacts)
+        void ThrowAtCrossing(IReadOnlyList<RunContact> contacts)
         {
             foreach (var contact in contacts)
                 if (contact.Kind == ContactKind.Crossing)
                     throw new PatternException(
-                        "An outline that crosses itself has no parallel.",
+                        consequence,
                         contact.Point,
                         ["an outline without crossings; Validate tells where they are"]
                     );

@@ -42,16 +42,19 @@ internal static class PointWords
         "twelfth",
     ];
 
-    /// <summary><c>A</c>, <c>2 and 3</c>, <c>2 to 6</c>, <c>1, 3 and 5 to 9</c>.</summary>
-    internal static string List(IReadOnlyList<MarkedPoint> points)
+    /// <summary><c>A</c>, <c>2 and 3</c>, <c>2 to 6</c>, <c>1, 3 and 5 to 9</c>, <c>1, 3 and so on to 11</c>.</summary>
+    internal static string List(IEnumerable<MarkedPoint> points)
     {
         string[] labels = [.. points.Select(point => point.Label).Distinct()];
         List<string> runs = [];
         for (var i = 0; i < labels.Length; )
         {
             var length = RunFrom(labels, i);
-            runs.AddRange(
-                length > 2 ? [$"{labels[i]} to {labels[i + length - 1]}"] : labels[i..(i + length)]
+            var last = labels[i + length - 1];
+            runs.Add(
+                length == 1 ? last
+                : Step(labels[i], labels[i + 1]) == 1 ? $"{labels[i]} to {last}"
+                : $"{labels[i]}, {labels[i + 1]} and so on to {last}"
             );
             i += length;
         }
@@ -59,19 +62,35 @@ internal static class PointWords
     }
 
     /// <summary><c>from 1 to 3, from 3 to 5 and from 5 to 1</c>.</summary>
+    /// <remarks>What all ways have in common is told once: <c>from A to each of 1 to 6</c>, <c>from 1 to 7 and 12</c>.</remarks>
     internal static string Ways(
         IReadOnlyList<MarkedPoint> from,
         IReadOnlyList<MarkedPoint> to,
         string before = "from",
         string between = "to"
-    ) => InTurn(from.Zip(to, (a, b) => $"{before} {a.Label} {between} {b.Label}"));
+    )
+    {
+        if (from.Count > 1 && from.Distinct().Count() == 1)
+            return $"{before} {from[0].Label} {between} {EachOf(to)}";
+        if (from.Count > 1 && to.Distinct().Count() == 1)
+            return $"{before} {EachOf(from)} {between} {to[0].Label}";
+        return InTurn(
+            from.Zip(to)
+                .GroupBy(way => way.First, way => way.Second)
+                .Select(ways => $"{before} {ways.Key.Label} {between} {List(ways)}")
+        );
+    }
+
+    /// <summary><c>A</c>, <c>each of 1 to 6</c>.</summary>
+    internal static string EachOf(IReadOnlyList<MarkedPoint> points) =>
+        points.Distinct().Count() == 1 ? points[0].Label : $"each of {List(points)}";
 
     /// <summary>A list, of which a long one is told by its start and its end.</summary>
-    internal static string InTurn(IEnumerable<string> things)
+    internal static string InTurn(IEnumerable<string> things, string and = "and")
     {
         string[] all = [.. things];
         return all.Length <= MostWays
-            ? And(all)
+            ? And(all, and)
             : $"{all[0]}, {all[1]} and so on, the last {all[^1]}";
     }
 
@@ -103,20 +122,25 @@ internal static class PointWords
         return FormattableString.Invariant($"{count}{ending}");
     }
 
-    private static string And(string[] things) =>
-        things.Length == 1 ? things[0] : $"{string.Join(", ", things[..^1])} and {things[^1]}";
+    private static string And(string[] things, string and = "and") =>
+        things.Length == 1 ? things[0] : $"{string.Join(", ", things[..^1])} {and} {things[^1]}";
 
-    /// <summary>How many labels from one on are numbers in a row.</summary>
+    /// <summary>How many labels from one on are told as a run: numbers in a row, or many that go up evenly.</summary>
     private static int RunFrom(string[] labels, int start)
     {
-        var end = start + 1;
-        while (
-            end < labels.Length
-            && int.TryParse(labels[end - 1], CultureInfo.InvariantCulture, out var before)
-            && int.TryParse(labels[end], CultureInfo.InvariantCulture, out var next)
-            && next == before + 1
-        )
+        if (start + 1 == labels.Length)
+            return 1;
+        var step = Step(labels[start], labels[start + 1]);
+        var end = start + 2;
+        while (end < labels.Length && Step(labels[end - 1], labels[end]) == step)
             end++;
-        return end - start;
+        var length = end - start;
+        return step > 0 && length > (step == 1 ? 2 : MostWays) ? length : 1;
     }
+
+    private static int Step(string label, string next) =>
+        int.TryParse(label, CultureInfo.InvariantCulture, out var before)
+        && int.TryParse(next, CultureInfo.InvariantCulture, out var after)
+            ? after - before
+            : 0;
 }

@@ -53,8 +53,22 @@ internal sealed partial class StepSentence
             return "";
         var last = $"; the {PointWords.Ordinal(step.Count)} step";
         return step.Division is { } division
-            ? $"{last} should come back to {Start}, and ends {string.Join(", ", Readings.Select(reading => Miss(division, reading)).Distinct())}"
+            ? $"{last} should come back to {Start}, and ends {string.Join(", ", Readings.Select(reading => Miss(division, reading)).Distinct())}{Cure(division)}"
             : $"{last} comes back to {Start}";
+    }
+
+    /// <summary>The larger circle to step on, where the coarsest reading misses by too much.</summary>
+    private string Cure(CircleDivision division)
+    {
+        var reading = Readings[^1];
+        if (
+            division.SteppedRadius > division.Radius
+            || division.FactorFor(reading, CircleDivision.UsualLimit) is not ({ } factor and > 1)
+        )
+            return "";
+        var larger = division.OnLargerCircle(factor);
+        var miss = words.Millimetres(Math.Abs(larger.ClosingError(reading)));
+        return $"; stepped on a circle {words.Number(factor, 0)} times as large at {words.Millimetres(larger.Setting(reading))} and brought in along the radii, it misses by {miss}";
     }
 
     private string Miss(CircleDivision division, double reading)
@@ -75,14 +89,20 @@ internal sealed partial class StepSentence
         if (curve.IsCircle)
             return $"the {words.Millimetres(curve.Circle.Radius)} circle about {drawn.Needle!.Label}";
         if (drawn.Needle is { } needle)
-            return $"the arc about {needle.Label} from {drawn.From!.Label} to {drawn.To!.Label}";
+            return $"the arc about {needle.Label} {Ends(drawn)}";
         return drawn switch
         {
             { IsAcross: true, To: null } => $"the line square at {drawn.From!.Label}",
             { IsAcross: true } => $"the line that halves {drawn.From!.Label} to {drawn.To!.Label}",
-            _ => $"the line from {drawn.From!.Label} to {drawn.To!.Label}",
+            _ => $"the line {Ends(drawn)}",
         };
     }
+
+    /// <summary>What was gone over has a point at one end only.</summary>
+    private static string Ends(DrawnCurve drawn) =>
+        drawn is { From: { } from, To: { } to }
+            ? $"from {from.Label} to {to.Label}"
+            : $"at {(drawn.From ?? drawn.To)!.Label}";
 
     private string OutsideWork() =>
         step.OutsideOf is { } edge

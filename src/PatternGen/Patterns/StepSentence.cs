@@ -12,7 +12,7 @@ internal sealed partial class StepSentence(Wording words, CompassStep step)
             StepKind.MarkOnCircle => $"Mark {Marked} on {CurveName}, {Direction()}",
             StepKind.SetRadius => SetRadius(),
             StepKind.Circle => $"{WithPoint}, draw a {Faint}circle",
-            StepKind.Arc => $"{WithPoint}, draw {(IsFaint ? "a faint" : "an")} arc {Arcs()}",
+            StepKind.Arc => Arcs(),
             StepKind.Walk => Walk(),
             StepKind.Cut => $"{WithPoint}, cut {CurveName}{Chosen()}, and mark {Marked} there",
             StepKind.CrossArcs => CrossArcs(),
@@ -26,6 +26,7 @@ internal sealed partial class StepSentence(Wording words, CompassStep step)
                 $"{(IsFaint ? "Draw faintly" : "Draw straight")} {PointWords.Ways(step.From, step.To)}",
             StepKind.Extend =>
                 $"Draw {(IsFaint ? "faintly" : "straight")} {PointWords.Ways(step.From, step.To, between: "through")}, as far as {CurveName}, and mark {Marked} there",
+            StepKind.GoOver => GoOver(),
             _ =>
                 $"Set the dividers to {Setting}, step from {Start} to {End} in {PointWords.Number(step.Count)} steps, and mark {Marked} on the way",
         };
@@ -67,16 +68,6 @@ internal sealed partial class StepSentence(Wording words, CompassStep step)
             : $"Set the compass to {Setting}";
     }
 
-    private string Arcs() =>
-        step.Needles.Count == 1
-            ? PointWords.Ways(step.From, step.To)
-            : PointWords.InTurn(
-                step.Needles.Select(
-                    (needle, i) =>
-                        $"round {needle.Label} from {step.From[i].Label} to {step.To[i].Label}"
-                )
-            );
-
     private string Walk()
     {
         var places = step.Every == 1 ? "" : $"every {PointWords.Ordinal(step.Every)} place, ";
@@ -88,7 +79,8 @@ internal sealed partial class StepSentence(Wording words, CompassStep step)
     {
         var side = step.Side == LineSide.Left ? "left" : "right";
         var ways = PointWords.Ways(step.From, step.To);
-        return $"With the compass at {Setting}, draw short arcs from both ends of the way {ways}, and mark {Marked} where they cross, on the {side} of the way";
+        var (each, its) = step.From.Count == 1 ? ("the way", "the") : ("each way,", "each");
+        return $"With the compass at {Setting}, draw short arcs from both ends of {each} {ways}, and mark {Marked} where they cross, on the {side} of {its} way";
     }
 
     private string Perpendicular()

@@ -97,6 +97,9 @@ internal sealed class Replay
             case StepKind.DivideLine:
                 DivideLine(step);
                 break;
+            case StepKind.GoOver:
+                GoOver(step);
+                break;
             default:
                 throw new NotSupportedException($"No person knows how to do {step.Kind}.");
         }
@@ -216,6 +219,12 @@ internal sealed class Replay
         foreach (var mark in step.Marked)
             Mark(mark, at += _setting * (to - at) / Complex.Abs(to - at));
         Miss = _setting - Complex.Abs(to - at);
+    }
+
+    private void GoOver(CompassStep step)
+    {
+        Trace[] limits = [.. step.OtherCurves.Select(curve => _curves[curve])];
+        Draw(step, step.Curves.Select((curve, i) => _curves[curve].UpTo(At(step.From[i]), limits)));
     }
 
     private static Complex Crossing(Complex from, Complex to, double setting, LineSide side)

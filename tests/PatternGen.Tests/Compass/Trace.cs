@@ -70,6 +70,21 @@ internal sealed record Trace
         return [.. places.Where(place => Holds(place) && other.Holds(place))];
     }
 
+    /// <summary>The part from an end to the first place where it meets other lines, the end itself not counted.</summary>
+    internal Trace UpTo(Complex end, IEnumerable<Trace> limits)
+    {
+        var isStart = Same(end, Start);
+        (isStart || Same(end, End)).ShouldBeTrue();
+        var place = limits
+            .SelectMany(Crossings)
+            .Where(place => !Same(place, end))
+            .MinBy(place => isStart ? Covered(Start, place) : Covered(place, End));
+        return isStart ? this with { End = place } : this with { Start = place };
+    }
+
+    private double Covered(Complex from, Complex to) =>
+        Radius == 0 ? Complex.Abs(to - from) : Turn(from, to);
+
     private Complex[] Ends => IsWhole ? [] : [Start, End];
 
     private static bool Same(Complex one, Complex other) => Complex.Abs(one - other) < Near;

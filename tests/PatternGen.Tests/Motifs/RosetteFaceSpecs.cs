@@ -10,7 +10,7 @@ public class RosetteFaceSpecs
     {
         foreach (var (name, rosette, faces) in RosetteFamilies.Of(count))
         {
-            var arrangement = Arrangement.Of(rosette.Curves);
+            var arrangement = rosette.Arrangement;
             arrangement.Validate().ShouldBeEmpty(name);
             arrangement.BoundedFaces.Count().ShouldBe(faces, $"{name} of {count}");
         }
@@ -88,7 +88,7 @@ public class RosetteFaceSpecs
     {
         foreach (var (name, rosette, _) in RosetteFamilies.Of(count))
         {
-            var arrangement = Arrangement.Of(rosette.Curves);
+            var arrangement = rosette.Arrangement;
             var petals = rosette.PetalMarks.Select(mark => arrangement.FaceAt(mark)).ToArray();
             petals.ShouldAllBe(face => face != null && !face.Value.IsOuter, name);
             petals.Distinct().Count().ShouldBe(petals.Length, name);
@@ -107,7 +107,7 @@ public class RosetteFaceSpecs
     {
         foreach (var (name, rosette, _) in RosetteFamilies.Of(12))
         {
-            var arrangement = Arrangement.Of(rosette.Curves);
+            var arrangement = rosette.Arrangement;
             if (
                 rosette.Centre > 0
                 && rosette.Family is not (RosetteFamily.Fan or RosetteFamily.Nested)
@@ -127,6 +127,15 @@ public class RosetteFaceSpecs
 
         ring!.Value.Area.ShouldBe(Math.PI * (15 * 15 - 12 * 12), 1e-9);
         Rosette.Nested(Rosette.Rays(12, 40, 15), Rosette.Petals(6, 15)).PlainMarks.ShouldBeEmpty();
+    }
+
+    [Fact]
+    public void A_rosette_in_the_disc_of_a_fan_keeps_its_petals()
+    {
+        var rosette = Rosette.Nested(Rosette.Fan(12, 40, centre: 20), Rosette.Petals(6, 9));
+
+        rosette.Parts.Count(part => part.IsPetal).ShouldBe(18);
+        rosette.Parts.ShouldNotContain(part => part.IsPetal && part.IsPlain);
     }
 
     [Fact]

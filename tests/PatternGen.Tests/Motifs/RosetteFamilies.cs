@@ -1,3 +1,5 @@
+using System.Collections.Concurrent;
+
 namespace PatternGen.Tests.Motifs;
 
 /// <summary>A rosette of each family for a number of parts, and how many faces it has, counted by hand.</summary>
@@ -8,7 +10,16 @@ internal static class RosetteFamilies
 {
     internal const double Radius = 40;
 
-    internal static IEnumerable<(string Name, Rosette Rosette, int Faces)> Of(int n)
+    private static readonly ConcurrentDictionary<
+        int,
+        Lazy<(string Name, Rosette Rosette, int Faces)[]>
+    > Made = [];
+
+    /// <summary>The rosettes are made once for all tests, and with them their faces.</summary>
+    internal static IReadOnlyList<(string Name, Rosette Rosette, int Faces)> Of(int n) =>
+        Made.GetOrAdd(n, count => new(() => [.. Make(count)])).Value;
+
+    private static IEnumerable<(string Name, Rosette Rosette, int Faces)> Make(int n)
     {
         var disc = n > 8 ? 1 : 0;
         // Without a disc: n tips and the centre; 2n sides and n arcs of the rim. 1 + 3n − (n + 1) = 2n.

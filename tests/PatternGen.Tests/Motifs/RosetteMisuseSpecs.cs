@@ -90,8 +90,8 @@ public class RosetteMisuseSpecs
             { "flat diamonds", () => Rosette.Diamonds(3, 39, 13), "less than 13 mm" },
             { "short arcs", () => Rosette.Whirl(8, 40, arcRadius: 20), "more than 20 mm" },
             { "circles apart", () => Rosette.OverlappingCircles(6, 40, 30), "less than 26.666667" },
-            { "a closed fan", () => Rosette.Fan(5, 40, 30, 30), "at least 10 degrees" },
-            { "a whole turn", () => Rosette.Fan(5, 40, 0, 360), "less than 360" },
+            { "a closed fan", () => Rosette.Fan(5, 40, 30, 30), "10 to 350 degrees" },
+            { "a whole turn", () => Rosette.Fan(5, 40, 0, 360), "10 to 350 degrees" },
             {
                 "many petals",
                 () => Rosette.Overlaid(3, 30, 40),
@@ -137,10 +137,15 @@ public class RosetteMisuseSpecs
         Refused(() => Rosette.Overlaid(2, 6, 40, (PetalCrossing)5), "crossing");
         Refused(() => Rosette.Whirl(6, 40, (WhirlTurn)5), "turn");
         Refused(() => Rosette.Whirl(6, 40, arcRadius: double.PositiveInfinity), "arcRadius");
-        Refused(() => Rosette.Fan(6, 40, fromDegrees: double.NaN), "degrees");
+        Refused(() => Rosette.Fan(6, 40, fromDegrees: double.NaN), "fromDegrees");
         Refused(() => Rosette.Petals(6, 40).WithinPolygon(2), "sides");
         Refused(() => Rosette.Petals(6, 40).WithinPolygon(13), "sides");
         Refused(() => Rosette.Petals(6, 40).WithinPolygon(4, gap: -1), "gap");
+        // So small that their lines would merge with the centre or with each other.
+        Refused(() => Rosette.Petals(12, 40, centre: 1e-6), "centre");
+        Refused(() => Rosette.OverlappingCircles(12, 40, centre: 1e-6), "centre");
+        Refused(() => Rosette.Rays(12, 40, inner: 1e-7), "inner");
+        Refused(() => Rosette.Petals(6, 40).WithinPolygon(4, gap: 1e-8), "gap");
         Should.Throw<ArgumentNullException>(() => Rosette.Nested(null!, Rosette.Petals(6, 40)));
         Should.Throw<ArgumentNullException>(() => Rosette.Nested(Rosette.Petals(6, 40), null!));
 

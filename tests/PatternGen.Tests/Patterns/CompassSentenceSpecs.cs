@@ -18,7 +18,7 @@ public partial class CompassSentenceSpecs
                 "With the point on A, draw a circle.",
                 "Mark 1 on the 40 mm circle about A, at its top.",
                 "Starting at 1, step six times round the 40 mm circle about A and mark 2 to 6; the sixth step comes back to 1.",
-                "With the point on each of 1 to 6 in turn, draw an arc round 1 from 2 to 6, round 2 from 3 to 1 and so on, the last round 6 from 1 to 5.",
+                "With the point on each of 1 to 6 in turn, draw an arc through A, from one of 1 to 6 to another.",
             ]);
 
     [Fact]
@@ -28,7 +28,7 @@ public partial class CompassSentenceSpecs
             .ShouldBe([
                 // 80 sin 20° = 27.3616; (18 asin(27.4 / 80) - 2π) × 40 = 0.3677, and with 27.25 it is -1.0687.
                 "Set the dividers to 27.36 mm for nine equal parts.",
-                "Starting at 1, step nine times round the 40 mm circle about A and mark 2 to 9; the ninth step should come back to 1, and ends 0.37 mm past it at 27.4 mm, 1.07 mm short of it at 27.25 mm.",
+                "Starting at 1, step nine times round the 40 mm circle about A and mark 2 to 9; the ninth step should come back to 1, and ends 0.37 mm past it at 27.4 mm, 1.07 mm short of it at 27.25 mm; stepped on a circle 2 times as large at 54.75 mm and brought in along the radii, it misses by 0.13 mm.",
             ]);
 
     [Fact]
@@ -41,7 +41,7 @@ public partial class CompassSentenceSpecs
                 pencil.DivideCircle(pencil.Circle(centre), 15);
             })
             .Last()
-            .ShouldEndWith("should come back to 1, and ends 0.39 mm past it at 12.5 mm.");
+            .ShouldEndWith("should come back to 1, and ends 0.39 mm past it at 12.5 mm; stepped on a circle 7 times as large at 87.25 mm and brought in along the radii, it misses by 0.16 mm.");
 
     [Fact]
     public void A_needle_beside_the_work_asks_for_scrap_wood() =>

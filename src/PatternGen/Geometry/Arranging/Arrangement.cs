@@ -16,7 +16,6 @@ public sealed partial class Arrangement
 {
     private readonly Curve[] _curves;
     private readonly Point[] _nodes;
-    private readonly IReadOnlyList<int>[] _sources;
     private readonly int[] _starts;
     private readonly int[] _leaving;
     private readonly int[] _places;
@@ -30,7 +29,6 @@ public sealed partial class Arrangement
         Tolerance tolerance,
         Point[] nodes,
         EdgePiece[] edges,
-        IReadOnlyList<int>[] sources,
         LeavingOrder order
     )
     {
@@ -38,12 +36,12 @@ public sealed partial class Arrangement
         Tolerance = tolerance;
         _nodes = nodes;
         EdgePieces = edges;
-        _sources = sources;
         (_starts, _leaving) = (order.Starts, order.Leaving);
         _places = new int[_leaving.Length];
         for (var i = 0; i < _leaving.Length; i++)
             _places[_leaving[i]] = i;
         _walks = new(this);
+        FirstContradiction = _walks.FirstContradiction();
         (_faceOfWalk, _outerWalks) = NumberFaces();
         _holeWalks = new List<int>[_outerWalks.Length];
         PlaceComponents();
@@ -56,7 +54,7 @@ public sealed partial class Arrangement
     /// <summary>The curves that it was made of, in their order; <see cref="Edge.Sources"/> are places in this list.</summary>
     public IReadOnlyList<Curve> Curves => _curves;
 
-    /// <summary>What counts as one point: that of the extents of all curves.</summary>
+    /// <summary>What counts as one point: that of the extents of all curves, or a coarser or finer one where that would not tell faces apart.</summary>
     public Tolerance Tolerance { get; }
 
     /// <summary>The points where curves end or meet.</summary>
@@ -81,19 +79,28 @@ public sealed partial class Arrangement
     public static Arrangement Of(params Curve[] curves) => Of((IEnumerable<Curve>)curves);
 
     /// <summary>Returns the arrangement of lines, arcs and circles.</summary>
-    /// <param name="curves">The curves, in any order. Segments shorter than the tolerance vanish. None gives the outer face alone.</param>
+    /// <param name="curves">The curves, in any order. Those smaller than the tolerance vanish. None gives the outer face alone.</param>
     /// <returns>Two circles of radius 1 round (0, 0) and (1, 0) give 2 nodes, 4 edges and 4 faces, the outer one counted.</returns>
     /// <exception cref="ArgumentNullException">There is no list.</exception>
+    /// <exception cref="PatternException">Many curves lie about the tolerance apart, so that their faces cannot be told apart.</exception>
     public static Arrangement Of(IEnumerable<Curve> curves) =>
         ArrangementMaker.Make([.. Guard.NotNull(curves)]);
 
     internal EdgePiece[] EdgePieces { get; }
 
+    internal int NodeCount => _nodes.Length;
+
     internal int HalfEdgeCount => _leaving.Length;
 
     internal Point PointOf(int node) => _nodes[node];
 
-    internal IReadOnlyList<int> SourcesOf(int edge) => _sources[edge];
+    internal IReadOnlyList<int> SourcesOf(int edge) => Array.AsReadOnly(EdgePieces[edge].Sources);
+
+    /// <summary>
+    /// A place where what curves were found to have in common does not fit together, or null: a component that does not obey
+    /// Euler's formula, or a face without area.
+    /// </summary>
+    internal Point? FirstContradiction { get; }
 
     internal int OriginOf(int halfEdge) =>
         (halfEdge & 1) == 0 ? EdgePieces[halfEdge >> 1].From : EdgePieces[halfEdge >> 1].To;

@@ -3,14 +3,14 @@ namespace PatternGen.Geometry;
 /// <summary>Says what a sound arrangement is, by looking for what one is not.</summary>
 internal static class ArrangementCheck
 {
-    internal static IEnumerable<string> Of(Arrangement arrangement) =>
-        [
-            .. HalfEdges(arrangement),
-            .. Nodes(arrangement),
-            .. Meetings(arrangement),
-            .. Faces(arrangement),
-            .. Totals(arrangement),
-        ];
+    internal static IEnumerable<string> Of(Arrangement arrangement)
+    {
+        string[] found = [.. HalfEdges(arrangement), .. Nodes(arrangement)];
+        // A walk along wrong half-edges might never come back.
+        return found.Length > 0
+            ? found
+            : [.. Meetings(arrangement), .. Faces(arrangement), .. Totals(arrangement)];
+    }
 
     private static IEnumerable<string> HalfEdges(Arrangement arrangement)
     {
@@ -57,7 +57,8 @@ internal static class ArrangementCheck
             .Edges.SelectMany(edge => edge.Forward.Segments.Select(curve => (edge, curve)))
             .ToArray();
         var found = new List<string>();
-        var tolerance = arrangement.Tolerance;
+        // Edges end in merged points, and so stray a little from their curves.
+        var tolerance = Tolerance.OfMerge(arrangement.Tolerance.Merge / 4);
         ExtentsGrid
             .Of(Array.ConvertAll(curves, part => part.curve), tolerance)
             .VisitPairs(
@@ -66,20 +67,32 @@ internal static class ArrangementCheck
                     var (one, other) = (curves[first], curves[second]);
                     var meeting = one.curve.Intersect(other.curve, tolerance);
                     foreach (var point in meeting.Points)
-                        if (one.edge != other.edge && !IsAtNode(one.edge, point))
+                        if (!IsFromEnd(one.curve, other.curve, point))
                             found.Add(
                                 $"{one.edge} and {other.edge} meet at {point}, where no node is."
                             );
-                    if (meeting.Kind == IntersectionKind.Overlapping)
-                        found.Add($"{one.edge} and {other.edge} run along each other.");
+                    foreach (var stretch in meeting.Stretches)
+                        if (!IsNearEnd(one.curve, other.curve, stretch.Middle))
+                            found.Add($"{one.edge} and {other.edge} run along each other.");
                 }
             );
         return found;
 
-        // Edges that leave a node at a small angle stay within the tolerance for much longer than that.
-        bool IsAtNode(Edge edge, Point point) =>
-            edge.Forward.Origin.Point.DistanceTo(point) <= 4 * tolerance.AtTangency
-            || edge.Forward.Target.Point.DistanceTo(point) <= 4 * tolerance.AtTangency;
+        // Curves that leave a node at a small angle stay within the tolerance for much longer than that.
+        bool IsFromEnd(Segment one, Segment other, Point point) =>
+            IsNearEnd(one, other, point)
+            || Ends(one, other)
+                .Any(end =>
+                    other.DistanceTo(one.PointAt((one.LengthAt(end) + one.LengthAt(point)) / 2))
+                    <= arrangement.Tolerance.Merge
+                );
+
+        bool IsNearEnd(Segment one, Segment other, Point point) =>
+            Ends(one, other)
+                .Any(end => end.DistanceTo(point) <= 4 * arrangement.Tolerance.AtTangency);
+
+        static Point[] Ends(Segment one, Segment other) =>
+            [one.Start, one.End, other.Start, other.End];
     }
 
     private static IEnumerable<string> Faces(Arrangement arrangement)
@@ -104,11 +117,21 @@ internal static class ArrangementCheck
             arrangement.BoundedFaces.Sum(face => face.Area),
             arrangement.AreaWithinBoundary
         );
-        // The areas are summed of as many terms as there are edges, each off by the last digit of the whole.
-        if (Math.Abs(areas - boundary) > 1e-12 * boundary * Math.Max(1, arrangement.Edges.Count))
+        if (Math.Abs(areas - boundary) > RoundingOf(arrangement))
             yield return $"The faces have {areas:R} mm² together, but within the outer boundary are {boundary:R} mm².";
         var euler = arrangement.Nodes.Count - arrangement.Edges.Count + arrangement.Faces.Count;
         if (arrangement.Edges.Count > 0 && euler != 1 + arrangement.ComponentCount)
             yield return $"Nodes − edges + faces is {euler}, but with {arrangement.ComponentCount} components it must be {1 + arrangement.ComponentCount}.";
+    }
+
+    /// <summary>Areas are summed of as many terms as there are edges, each off by the last digits of the whole drawing's.</summary>
+    private static double RoundingOf(Arrangement arrangement)
+    {
+        double reach = 0;
+        foreach (var node in arrangement.Nodes)
+            reach = Math.Max(reach, (node.Point - arrangement.Nodes[0].Point).LengthSquared);
+        return 1e-14
+            * (reach + arrangement.AreaWithinBoundary)
+            * Math.Max(100, arrangement.Edges.Count);
     }
 }

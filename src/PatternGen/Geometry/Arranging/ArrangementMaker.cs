@@ -8,49 +8,87 @@ namespace PatternGen.Geometry;
 /// each node taking the next one clockwise, until it comes back: it goes round a face, or round a hole in one. A
 /// <em>component</em> is what hangs together.</para>
 /// <para><see cref="StrandSet"/> makes strands of the curves, <see cref="StrandCuts"/> finds where they meet,
-/// <see cref="StrandPieces"/> cuts them there, <see cref="LeavingOrder"/> sorts what leaves each node and finds pieces that
-/// run along each other, <see cref="FaceWalks"/> walks round the faces, and <see cref="ComponentNesting"/> tells in which
-/// face each component lies.</para>
+/// <see cref="StrandPieces"/> cuts them there, and <see cref="SameEdges"/> makes pieces one that run along each other.
+/// <see cref="LeavingOrder"/> sorts what leaves each node, <see cref="FaceWalks"/> walks round the faces, and
+/// <see cref="ComponentNesting"/> tells in which face each component lies.</para>
+/// <para>Strands that run along each other are first cut where they begin and cease to do so, made one there, and all is
+/// done again: a third curve then meets one strand instead of two that arithmetic tells apart.</para>
 /// </remarks>
 internal static class ArrangementMaker
 {
+    /// <summary>
+    /// How much coarser or finer other tries merge, should curves that lie about the tolerance apart contradict one another:
+    /// coarser where numbers were rounded to about the tolerance, finer where many curves leave one point at small angles.
+    /// </summary>
+    private static readonly double[] Merges = [1, 16, 1.0 / 16, 256, 4096];
+
+    /// <summary>How often strands that run along each other are made one. Once does, unless curves are nearly parallel within the tolerance.</summary>
+    private const int Rounds = 4;
+
     internal static Arrangement Make(Curve[] curves)
     {
         var tolerance = Tolerance.For(ExtentsOf(curves));
-        var set = new StrandSet(curves, tolerance);
-        Strand[] strands = [.. set.Strands];
-        var cuts = StrandCuts.Of(strands, tolerance);
-        var (edges, nodes) = Numbered(StrandPieces.Of(strands, cuts), cuts.Points);
-        var sources = Array.ConvertAll(edges, edge => set.SourcesOf(edge.Strand));
-        var order = LeavingOrder.Of(edges, nodes.Length, tolerance);
-        if (order.Same.Count > 0)
+        Point place = default;
+        foreach (var factor in Merges)
         {
-            (edges, sources) = WithoutSame(edges, sources, order.Same);
-            order = LeavingOrder.Of(edges, nodes.Length, tolerance);
+            var arrangement = Make(curves, Tolerance.OfMerge(tolerance.Merge * factor));
+            if (arrangement.FirstContradiction is not { } contradiction)
+                return arrangement;
+            place = contradiction;
         }
-        return new(curves, tolerance, nodes, edges, sources, order);
+        throw new PatternException(
+            "Curves lie too near to each other to tell their faces apart.",
+            place,
+            ["curves that meet exactly, or stay farther apart"]
+        );
     }
 
-    /// <summary>The points at which something is left, numbered on: a piece shorter than the tolerance vanishes with its points.</summary>
-    private static (EdgePiece[] Edges, Point[] Nodes) Numbered(
-        List<EdgePiece> pieces,
-        IReadOnlyList<Point> points
+    private static Arrangement Make(Curve[] curves, Tolerance tolerance)
+    {
+        var strands = StrandSet.Of(curves, tolerance);
+        var cuts = StrandCuts.Of(strands, tolerance);
+        for (var round = 1; cuts.HasOverlaps && round <= Rounds; round++)
+        {
+            strands =
+            [
+                .. Pieces(strands, cuts, cuts.AtOverlaps, tolerance)
+                    .Select(part => part.ToStrand()),
+            ];
+            cuts = StrandCuts.Of(strands, tolerance);
+        }
+        EdgePiece[] edges = [.. Pieces(strands, cuts, cuts.All, tolerance)];
+        var nodes = Renumber(edges, cuts.Points);
+        return new(curves, tolerance, nodes, edges, LeavingOrder.Of(edges, nodes.Length));
+    }
+
+    private static List<EdgePiece> Pieces(
+        Strand[] strands,
+        StrandCuts cuts,
+        CutLists lists,
+        Tolerance tolerance
     )
     {
-        var numbers = new int[points.Count];
-        Array.Fill(numbers, -1);
-        var nodes = new List<Point>(points.Count);
-        var edges = new EdgePiece[pieces.Count];
-        for (var i = 0; i < edges.Length; i++)
-            edges[i] = pieces[i].Between(NumberOf(pieces[i].From), NumberOf(pieces[i].To));
-        return (edges, [.. nodes]);
+        var pieces = StrandPieces.Of(strands, cuts, lists);
+        SameEdges.Merge(pieces, cuts.Points.Length, tolerance);
+        return pieces;
+    }
 
-        int NumberOf(int point)
+    /// <summary>Numbers the points on at which an edge is left, and returns them: a piece shorter than the tolerance vanishes with its points.</summary>
+    private static Point[] Renumber(EdgePiece[] edges, ReadOnlySpan<Point> points)
+    {
+        var numbers = new int[points.Length];
+        Array.Fill(numbers, -1);
+        var nodes = new List<Point>(points.Length);
+        foreach (ref var edge in edges.AsSpan())
+            edge = edge.Between(NumberOf(edge.From, points), NumberOf(edge.To, points));
+        return [.. nodes];
+
+        int NumberOf(int point, ReadOnlySpan<Point> places)
         {
             if (numbers[point] < 0)
             {
                 numbers[point] = nodes.Count;
-                nodes.Add(points[point]);
+                nodes.Add(places[point]);
             }
             return numbers[point];
         }
@@ -64,32 +102,5 @@ internal static class ArrangementMaker
         foreach (var curve in curves)
             all = all.Including(curve.Extents);
         return all;
-    }
-
-    /// <summary>Of edges that run along each other keeps the first, with the sources of all.</summary>
-    private static (EdgePiece[], IReadOnlyList<int>[]) WithoutSame(
-        EdgePiece[] edges,
-        IReadOnlyList<int>[] sources,
-        IReadOnlyList<(int, int)> same
-    )
-    {
-        var groups = new Groups(edges.Length);
-        foreach (var (one, other) in same)
-            groups.Join(one, other);
-        var places = new Dictionary<int, int>();
-        var (kept, keptSources) = (new List<EdgePiece>(), new List<IReadOnlyList<int>>());
-        for (var i = 0; i < edges.Length; i++)
-        {
-            var group = groups.Of(i);
-            if (places.TryGetValue(group, out var place))
-                keptSources[place] = [.. keptSources[place].Union(sources[i]).Order()];
-            else
-            {
-                places[group] = kept.Count;
-                kept.Add(edges[i]);
-                keptSources.Add(sources[i]);
-            }
-        }
-        return ([.. kept], [.. keptSources]);
     }
 }

@@ -3,6 +3,9 @@ namespace PatternGen.Geometry;
 /// <summary>What two circles have in common: nothing, one point, two, or all of it.</summary>
 internal readonly struct CircleMeeting
 {
+    /// <summary>How many merge distances apart curves on one circle lie at most; as far apart, pieces of curves are one.</summary>
+    internal const double SameWithin = 4;
+
     private CircleMeeting(int count, Point first, Point second)
     {
         Count = count;
@@ -30,7 +33,7 @@ internal readonly struct CircleMeeting
         var (r1, r2, merge) = (one.Radius, other.Radius, tolerance.Merge);
         var d = between.Length;
         var difference = r1 - r2;
-        if (d <= merge && Math.Abs(difference) <= merge)
+        if (d + Math.Abs(difference) <= SameWithin * merge)
             return new() { IsSameCircle = true };
         if (d > r1 + r2 + merge || d < Math.Abs(difference) - merge)
             return default;

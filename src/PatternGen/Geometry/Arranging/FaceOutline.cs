@@ -1,6 +1,6 @@
 namespace PatternGen.Geometry;
 
-/// <summary>Turns the half-edges round a face, or round several that hang together, into an outline and holes.</summary>
+/// <summary>Turns the half-edges round faces into the rings that bound them all together.</summary>
 internal sealed class FaceOutline
 {
     private readonly Arrangement _arrangement;
@@ -8,13 +8,24 @@ internal sealed class FaceOutline
     private readonly HashSet<int> _walked = [];
     private readonly List<Contour> _rings = [];
 
-    private FaceOutline(Arrangement arrangement, params int[] faces)
+    private FaceOutline(Arrangement arrangement, IEnumerable<int> faces)
     {
         _arrangement = arrangement;
         _faces = [.. faces];
     }
 
+    /// <summary>The outline and the holes of a face, or of several that hang together.</summary>
     internal static RegionPart Of(Arrangement arrangement, params int[] faces)
+    {
+        var rings = Rings(arrangement, faces);
+        // Only the way round the outside has the faces inside it.
+        var outer = rings.MaxBy(ring => ring.SignedArea)!;
+        rings.Remove(outer);
+        return new(outer, rings);
+    }
+
+    /// <summary>The rings round any faces, with these on their left; faces that touch in a node only have rings of their own.</summary>
+    internal static List<Contour> Rings(Arrangement arrangement, IReadOnlyList<int> faces)
     {
         var outline = new FaceOutline(arrangement, faces);
         foreach (var face in faces)
@@ -22,16 +33,13 @@ internal sealed class FaceOutline
         foreach (var halfEdge in arrangement.WalkFrom(walk))
             if (outline.IsSide(halfEdge) && !outline._walked.Contains(halfEdge))
                 outline.AddRings(halfEdge);
-        // Only the way round the outside has the faces inside it.
-        var outer = outline._rings.Find(ring => ring.SignedArea > 0)!;
-        outline._rings.Remove(outer);
-        return new(outer, outline._rings);
+        return outline._rings;
     }
 
     /// <summary>Whether there is something else on the right, which is not so at dangling ends and between two of the faces.</summary>
     private bool IsSide(int halfEdge) => !_faces.Contains(_arrangement.FaceOf(halfEdge ^ 1));
 
-    /// <summary>Takes a ring off the walk whenever it comes back to a node, so that a face that touches itself has rings that touch.</summary>
+    /// <summary>Takes a ring off the walk whenever it comes back to a node, so that an area that touches itself has rings that touch.</summary>
     private void AddRings(int start)
     {
         var way = new List<int>();
@@ -63,6 +71,10 @@ internal sealed class FaceOutline
         var segments = halfEdges
             .SelectMany(halfEdge => new HalfEdge(_arrangement, halfEdge).Segments)
             .ToList();
-        return Contour.Of(PieceJoiner.Joined(segments, _arrangement.Tolerance));
+        var ring = Contour.Of(segments);
+        // Of a ring thinner than the merge distance, sides that are not one would count as one.
+        return ring.Area > _arrangement.Tolerance.Merge * ring.Length / 2
+            ? Contour.Of(PieceJoiner.Joined(segments, _arrangement.Tolerance))
+            : ring;
     }
 }

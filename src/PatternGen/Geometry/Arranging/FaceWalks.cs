@@ -35,6 +35,28 @@ internal sealed class FaceWalks
 
     internal int ComponentOf(int walk) => _componentOf[walk];
 
+    /// <summary>
+    /// The start of a component whose nodes − edges + walks are not 2, as Euler has it, or of a face whose walk encloses no
+    /// area; null if there is none.
+    /// </summary>
+    internal Point? FirstContradiction()
+    {
+        var sums = new int[RoundComponent.Length];
+        foreach (var component in _componentOf)
+            sums[component]++;
+        for (var halfEdge = 0; halfEdge < _walkOf.Length; halfEdge += 2)
+            sums[_componentOf[_walkOf[halfEdge]]]--;
+        for (var node = 0; node < _arrangement.NodeCount; node++)
+            sums[_componentOf[_walkOf[_arrangement.LeavingOf(node)[0]]]]++;
+        for (var walk = 0; walk < Count; walk++)
+        {
+            var component = _componentOf[walk];
+            if (sums[component] != 2 || (!(_areas[walk] > 0) && walk != RoundComponent[component]))
+                return _arrangement.PointOf(_arrangement.OriginOf(_firstOf[walk]));
+        }
+        return null;
+    }
+
     private void Walk(int first)
     {
         // Near the walk, so that areas keep their digits far from the drawing's origin.

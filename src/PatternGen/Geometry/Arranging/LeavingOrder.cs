@@ -14,20 +14,14 @@ internal sealed class LeavingOrder
     /// </summary>
     private const double Near = 1e-3;
 
-    /// <summary>How far apart, in merge distances, the middles of pieces of one curve may come to lie.</summary>
-    private const double SameWithin = 4;
-
     private readonly EdgePiece[] _edges;
-    private readonly double _merge;
     private readonly int[] _starts;
     private readonly int[] _leaving;
     private readonly double[] _directions;
-    private List<(int Kept, int Dropped)>? _same;
 
-    private LeavingOrder(EdgePiece[] edges, int nodes, Tolerance tolerance)
+    private LeavingOrder(EdgePiece[] edges, int nodes)
     {
         _edges = edges;
-        _merge = tolerance.Merge;
         _starts = new int[nodes + 1];
         _leaving = new int[2 * edges.Length];
         _directions = new double[2 * edges.Length];
@@ -38,12 +32,9 @@ internal sealed class LeavingOrder
 
     internal int[] Leaving => _leaving;
 
-    /// <summary>Pairs of edges that run along each other; of equal ones, each but the first is dropped once.</summary>
-    internal IReadOnlyList<(int Kept, int Dropped)> Same => _same ?? [];
-
-    internal static LeavingOrder Of(EdgePiece[] edges, int nodes, Tolerance tolerance)
+    internal static LeavingOrder Of(EdgePiece[] edges, int nodes)
     {
-        var order = new LeavingOrder(edges, nodes, tolerance);
+        var order = new LeavingOrder(edges, nodes);
         order.Gather();
         for (var node = 0; node < nodes; node++)
             order.Sort(order._starts[node], order._starts[node + 1] - order._starts[node]);
@@ -52,7 +43,7 @@ internal sealed class LeavingOrder
 
     private void Gather()
     {
-        foreach (var edge in _edges)
+        foreach (ref readonly var edge in _edges.AsSpan())
         {
             _starts[edge.From + 1]++;
             _starts[edge.To + 1]++;
@@ -62,17 +53,19 @@ internal sealed class LeavingOrder
         var next = _starts.ToArray();
         for (var i = 0; i < _edges.Length; i++)
         {
-            var edge = _edges[i];
-            Put(2 * i, next[edge.From]++, edge.Leaving(forward: true));
-            Put(2 * i + 1, next[edge.To]++, edge.Leaving(forward: false));
+            ref readonly var edge = ref _edges[i];
+            var curve = edge.Curve;
+            Put(2 * i, next[edge.From]++, curve.Chord, curve.Bulge);
+            if (edge.HasRest)
+                curve = edge.Rest;
+            Put(2 * i + 1, next[edge.To]++, -curve.Chord, -curve.Bulge);
         }
     }
 
-    private void Put(int halfEdge, int place, Segment curve)
+    private void Put(int halfEdge, int place, Vector chord, double b)
     {
         _leaving[place] = halfEdge;
         // The chord turned back by half the sweep α, times 1 + b²: cos α is (1 - b²) / (1 + b²), sin α is 2b / (1 + b²).
-        var (chord, b) = (curve.Chord, curve.Bulge);
         _directions[place] = Diamond.Of(chord * (1 - b * b) - chord.Left * (2 * b));
     }
 
@@ -80,83 +73,59 @@ internal sealed class LeavingOrder
     {
         if (count < 2)
             return;
-        Array.Sort(_directions, _leaving, start, count);
-        var (widest, isNear) = Gaps(start, count);
+        var directions = _directions.AsSpan(start, count);
+        var leaving = _leaving.AsSpan(start, count);
+        KeySort.Sort(directions, leaving);
+        var (widest, isNear) = Gaps(directions);
         if (!isNear)
             return;
         // Near directions may lie on both sides of direction 0, so the round is cut open where it is widest.
-        Rotate(start, count, widest);
+        for (var i = 0; i < widest; i++)
+            directions[i] += Diamond.Turn;
+        KeySort.Sort(directions, leaving);
         for (var i = 1; i < count; i++)
-            SortIn(start, start + i);
+            SortIn(directions, leaving, i);
     }
 
-    private (int Widest, bool IsNear) Gaps(int start, int count)
+    /// <summary>The place after the widest gap between neighbouring directions, and whether any gap is small.</summary>
+    private static (int Widest, bool IsNear) Gaps(ReadOnlySpan<double> directions)
     {
         var (widest, gap, isNear) = (0, -1.0, false);
-        for (var i = 0; i < count; i++)
+        var before = directions[^1] - Diamond.Turn;
+        for (var i = 0; i < directions.Length; i++)
         {
-            var before = i > 0 ? _directions[start + i - 1] : _directions[start + count - 1] - 4;
-            var here = _directions[start + i] - before;
+            var here = directions[i] - before;
             isNear |= here < Near;
             if (here > gap)
                 (widest, gap) = (i, here);
+            before = directions[i];
         }
         return (widest, isNear);
     }
 
-    private void Rotate(int start, int count, int first)
-    {
-        for (var i = start; i < start + first; i++)
-            _directions[i] += Diamond.Turn;
-        Array.Sort(_directions, _leaving, start, count);
-    }
-
     /// <summary>Moves a half-edge back past those that it lies to the right of.</summary>
-    private void SortIn(int start, int place)
+    private void SortIn(Span<double> directions, Span<int> leaving, int place)
     {
-        var (halfEdge, direction) = (_leaving[place], _directions[place]);
+        var (halfEdge, direction) = (leaving[place], directions[place]);
         var i = place;
-        for (; i > start && direction - _directions[i - 1] < Near; i--)
+        for (; i > 0 && direction - directions[i - 1] < Near; i--)
         {
-            var side = SideOf(halfEdge, _leaving[i - 1]);
-            if (side > 0)
+            if (IsLeftOf(halfEdge, leaving[i - 1]))
                 break;
-            if (side == 0)
-            {
-                Merge(_leaving[i - 1], halfEdge);
-                break;
-            }
-            (_leaving[i], _directions[i]) = (_leaving[i - 1], _directions[i - 1]);
+            (leaving[i], directions[i]) = (leaving[i - 1], directions[i - 1]);
         }
-        (_leaving[i], _directions[i]) = (halfEdge, direction);
+        (leaving[i], directions[i]) = (halfEdge, direction);
     }
 
-    /// <summary>1 if a half-edge leaves to the left of another, -1 to the right, 0 if they are one.</summary>
-    private int SideOf(int halfEdge, int other)
+    private bool IsLeftOf(int halfEdge, int other)
     {
-        if (IsSame(halfEdge, other))
-            return 0;
         var (a, b) = (CurveOf(halfEdge), CurveOf(other));
-        return a.Chord.LengthSquared <= b.Chord.LengthSquared ? Side(a, b) : -Side(b, a);
+        return a.Chord.LengthSquared <= b.Chord.LengthSquared ? Side(a, b) >= 0 : Side(b, a) < 0;
 
-        static int Side(Segment shorter, Segment longer) =>
-            new ArcFrame(longer).Side(shorter.Middle) >= 0 ? 1 : -1;
-    }
-
-    private bool IsSame(int halfEdge, int other)
-    {
-        var (one, two) = (_edges[halfEdge >> 1], _edges[other >> 1]);
-        return halfEdge >> 1 != other >> 1
-            && TargetOf(halfEdge) == TargetOf(other)
-            && one.HasRest == two.HasRest
-            && CurveOf(halfEdge).Middle.DistanceTo(CurveOf(other).Middle) <= SameWithin * _merge;
+        static double Side(Segment shorter, Segment longer) =>
+            new ArcFrame(longer).Side(shorter.Middle);
     }
 
     private Segment CurveOf(int halfEdge) =>
         _edges[halfEdge >> 1].Leaving(forward: (halfEdge & 1) == 0);
-
-    private int TargetOf(int halfEdge) =>
-        (halfEdge & 1) == 0 ? _edges[halfEdge >> 1].To : _edges[halfEdge >> 1].From;
-
-    private void Merge(int known, int halfEdge) => (_same ??= []).Add((known >> 1, halfEdge >> 1));
 }

@@ -1,34 +1,60 @@
 namespace PatternGen.Geometry;
 
 /// <summary>Where strands are cut: at their ends, and at each point that they have in common.</summary>
+/// <remarks>
+/// Where two strands cross clearly, arithmetic knows the point to its last digits. Where they are tangent or cross at a
+/// small angle they stay together for a while, and any place there is as good; so such meetings come last, and take over
+/// points that already lie on both. Three curves tangent in one point then share it.
+/// </remarks>
 internal sealed class StrandCuts
 {
+    /// <summary>
+    /// Sine of the angle from which on two strands cross clearly: places of one crossing then differ by ten merge distances
+    /// at most. Larger values would only ask for more work.
+    /// </summary>
+    private const double ClearSine = 0.1;
+
+    /// <summary>How far at most two strands stay together, in merge distances over the sine of their angle. Only a quick test, so far more would only ask for more work.</summary>
+    private const double Together = 8;
+
     private readonly Strand[] _strands;
     private readonly Tolerance _tolerance;
     private readonly PointMerger _points;
-    private readonly List<(int Strand, int Point)> _cuts = [];
+    private readonly List<(int First, int Second, Point Point, double Reach)> _unclear = [];
+    private readonly List<int> _candidates = [];
+    private readonly List<int> _shared = [];
 
     private StrandCuts(Strand[] strands, Tolerance tolerance)
     {
         _strands = strands;
         _tolerance = tolerance;
         _points = new(tolerance.Merge);
+        All = new(strands.Length);
+        AtOverlaps = new(strands.Length);
     }
 
     /// <summary>The points, merged, by number.</summary>
-    internal IReadOnlyList<Point> Points => _points.Points;
+    internal ReadOnlySpan<Point> Points => _points.Span;
 
-    /// <summary>Each cut: a strand and a point on it, in no order; the same cut may be there several times.</summary>
-    internal List<(int Strand, int Point)> All => _cuts;
+    internal CutLists All { get; }
+
+    /// <summary>Only the cuts at the ends of strands and of stretches where two run along each other.</summary>
+    internal CutLists AtOverlaps { get; }
+
+    /// <summary>Whether any two strands run along each other.</summary>
+    internal bool HasOverlaps { get; private set; }
 
     internal static StrandCuts Of(Strand[] strands, Tolerance tolerance)
     {
         var cuts = new StrandCuts(strands, tolerance);
         cuts.CutAtEnds();
-        var grid = new ExtentsGrid(
+        new ExtentsGrid(
             Array.ConvertAll(strands, strand => strand.Extents.Grown(tolerance.Merge))
-        );
-        grid.VisitPairs(cuts.CutAtMeetings);
+        ).VisitPairs(cuts.CutAtMeetings);
+        // Twice, for the second time knows what the first one found.
+        for (var times = 0; times < 2; times++)
+            foreach (var (first, second, point, reach) in cuts._unclear)
+                cuts.CutWhereTogether(first, second, point, reach);
         return cuts;
     }
 
@@ -41,9 +67,15 @@ internal sealed class StrandCuts
         for (var i = 0; i < _strands.Length; i++)
             if (!_strands[i].IsWhole)
             {
-                _cuts.Add((i, _points.IdOf(_strands[i].Start)));
-                _cuts.Add((i, _points.IdOf(_strands[i].End)));
+                CutAtEnd(i, _points.IdOf(_strands[i].Start));
+                CutAtEnd(i, _points.IdOf(_strands[i].End));
             }
+
+        void CutAtEnd(int strand, int point)
+        {
+            All.Add(strand, point);
+            AtOverlaps.Add(strand, point);
+        }
     }
 
     private void CutAtMeetings(int first, int second)
@@ -51,60 +83,44 @@ internal sealed class StrandCuts
         ref readonly var one = ref _strands[first];
         ref readonly var other = ref _strands[second];
         if (one.IsRound && other.IsRound)
-            CutRound(first, second);
+            MeetRound(first, second);
         else if (one.IsRound)
-            CutRoundAndSegment(first, second);
+            MeetRoundAndSegment(first, second);
         else if (other.IsRound)
-            CutRoundAndSegment(second, first);
+            MeetRoundAndSegment(second, first);
         else
-            CutAt(one.Segment.Intersect(other.Segment, _tolerance), first, second);
+            Meet(one.Segment.Intersect(other.Segment, _tolerance), first, second);
     }
 
-    private void CutRound(int first, int second)
+    private void MeetRound(int first, int second)
     {
-        ref readonly var one = ref _strands[first];
-        ref readonly var other = ref _strands[second];
-        var meeting = CircleMeeting.Of(one.Circle, other.Circle, _tolerance);
+        var meeting = CircleMeeting.Of(_strands[first].Circle, _strands[second].Circle, _tolerance);
         if (meeting.IsSameCircle)
         {
-            CutAtEndsOf(second, first);
-            CutAtEndsOf(first, second);
-        }
-        if (meeting.Count > 0)
-            CutIfReached(first, second, meeting.First);
-        if (meeting.Count > 1)
-            CutIfReached(first, second, meeting.Second);
-    }
-
-    /// <summary>Cuts a strand where another on the same circle starts and ends; a whole circle does neither.</summary>
-    private void CutAtEndsOf(int ending, int cut)
-    {
-        if (_strands[ending].IsWhole)
+            Overlap(first, second);
             return;
-        CutIfOn(_strands[ending].Start);
-        CutIfOn(_strands[ending].End);
-
-        void CutIfOn(Point end)
-        {
-            var strand = _strands[cut];
-            if (strand.IsRound || strand.Segment.DistanceTo(end) <= _tolerance.Merge)
-                CutIfReached(ending, cut, end);
         }
+        MeetAtEnds(first, second);
+        if (meeting.Count > 0)
+            MeetIfReached(first, second, meeting.First);
+        if (meeting.Count > 1)
+            MeetIfReached(first, second, meeting.Second);
     }
 
-    /// <summary>The circle meets the segment as its two halves do. An arc along it cuts it in its ends and nowhere else.</summary>
-    private void CutRoundAndSegment(int round, int segment)
+    /// <summary>The circle meets the segment as its two halves do, unless it runs along it.</summary>
+    private void MeetRoundAndSegment(int round, int segment)
     {
         var circle = _strands[round].Circle;
         var other = _strands[segment].Segment;
         if (IsAlong(circle, other))
         {
-            CutAtEndsOf(segment, round);
-            CutAtEndsOf(round, segment);
+            Overlap(round, segment);
             return;
         }
-        foreach (var half in circle.ToContour().Segments)
-            CutAt(half.Intersect(other, _tolerance), round, segment);
+        MeetAtEnds(round, segment);
+        var (right, left) = (circle.RightMost, circle.LeftMost);
+        Meet(new Segment(right, left, 1).Intersect(other, _tolerance), round, segment);
+        Meet(new Segment(left, right, 1).Intersect(other, _tolerance), round, segment);
     }
 
     private bool IsAlong(Circle circle, Segment segment)
@@ -112,34 +128,144 @@ internal sealed class StrandCuts
         return IsOn(segment.Start) && IsOn(segment.Middle) && IsOn(segment.End);
 
         bool IsOn(Point point) =>
-            Math.Abs(circle.Centre.DistanceTo(point) - circle.Radius) <= _tolerance.Merge;
+            Math.Abs(circle.Centre.DistanceTo(point) - circle.Radius)
+            <= CircleMeeting.SameWithin * _tolerance.Merge;
     }
 
-    private void CutAt(SegmentIntersection meeting, int first, int second)
+    private void Meet(SegmentIntersection meeting, int first, int second)
     {
         for (var i = 0; i < meeting.PointCount; i++)
-            CutIfReached(first, second, meeting.PointAt(i));
+            MeetIfReached(first, second, meeting.PointAt(i));
         for (var i = 0; i < meeting.StretchCount; i++)
         {
-            CutIfReached(first, second, meeting.StretchAt(i).Start);
-            CutIfReached(first, second, meeting.StretchAt(i).End);
+            HasOverlaps = true;
+            CutAtOverlap(first, second, meeting.StretchAt(i).Start);
+            CutAtOverlap(first, second, meeting.StretchAt(i).End);
+        }
+        if (
+            meeting.Kind == IntersectionKind.Two
+            && StayTogether(first, second, meeting.First, meeting.Second)
+        )
+        {
+            HasOverlaps = true;
+            CutAtOverlap(first, second, meeting.First);
+            CutAtOverlap(first, second, meeting.Second);
         }
     }
 
-    private void CutIfReached(int first, int second, Point point)
+    /// <summary>Strands on one circle are cut where the other starts or ends, and run along each other if that is not where they end themselves.</summary>
+    private void Overlap(int first, int second)
     {
-        if (Reaches(first) && Reaches(second))
-            Cut(first, second, point);
+        CutAtEndsOf(first, second);
+        CutAtEndsOf(second, first);
 
-        // A segment was asked itself, and reaches all that was found on it.
-        bool Reaches(int strand) =>
-            !_strands[strand].IsRound || _strands[strand].Reaches(point, _tolerance);
+        void CutAtEndsOf(int ending, int cut)
+        {
+            foreach (var end in EndsOf(ending))
+            {
+                if (_strands[cut].DistanceTo(end) > CircleMeeting.SameWithin * _tolerance.Merge)
+                    continue;
+                HasOverlaps |= !IsEndOf(cut, end);
+                CutAtOverlap(ending, cut, end);
+            }
+        }
     }
 
-    private void Cut(int first, int second, Point point)
+    /// <summary>An end that touches may lie next to the other strand without the two circles meeting there.</summary>
+    private void MeetAtEnds(int first, int second)
+    {
+        foreach (var end in EndsOf(first))
+            if (IsOn(second, end))
+                Meet(first, second, end);
+        foreach (var end in EndsOf(second))
+            if (IsOn(first, end))
+                Meet(first, second, end);
+    }
+
+    private bool IsOn(int strand, Point point) =>
+        _strands[strand].DistanceTo(point) <= _tolerance.Merge;
+
+    private Point[] EndsOf(int strand) =>
+        _strands[strand].IsWhole ? [] : [_strands[strand].Start, _strands[strand].End];
+
+    private bool IsEndOf(int strand, Point point) =>
+        !_strands[strand].IsWhole
+        && (
+            _tolerance.Same(point, _strands[strand].Start)
+            || _tolerance.Same(point, _strands[strand].End)
+        );
+
+    /// <summary>A place where the circles meet is one of the strands if it lies on both.</summary>
+    private void MeetIfReached(int first, int second, Point point)
+    {
+        if (Reaches(first) && Reaches(second))
+            Meet(first, second, point);
+
+        bool Reaches(int strand) => _strands[strand].IsWhole || IsOn(strand, point);
+    }
+
+    private void Meet(int first, int second, Point point)
+    {
+        var sine = Math.Abs(
+            _strands[first].TangentAt(point).Cross(_strands[second].TangentAt(point))
+        );
+        if (sine > ClearSine)
+            Cut(first, second, _points.IdOf(point));
+        else
+            _unclear.Add((first, second, point, Together * _tolerance.Merge / sine));
+    }
+
+    /// <summary>
+    /// Strands that stay together for a while share the point where they meet, if it is known, and every point there that
+    /// either is cut at; if there is none, the place becomes one.
+    /// </summary>
+    private void CutWhereTogether(int first, int second, Point place, double reach)
+    {
+        var known = _points.KnownIdOf(place);
+        _shared.Clear();
+        if (known >= 0)
+            _shared.Add(known);
+        _candidates.Clear();
+        All.CopyTo(_candidates, first);
+        All.CopyTo(_candidates, second);
+        foreach (var candidate in _candidates)
+            if (
+                IsNear(Points[candidate])
+                && !_shared.Contains(candidate)
+                && IsShared(Points[candidate])
+            )
+                _shared.Add(candidate);
+        if (_shared.Count == 0)
+            _shared.Add(_points.IdOf(place));
+        foreach (var point in _shared)
+            Cut(first, second, point);
+
+        bool IsNear(Point point) => (point - place).LengthSquared <= reach * reach;
+
+        bool IsShared(Point point) =>
+            IsOn(first, point) && IsOn(second, point) && StayTogether(first, second, place, point);
+    }
+
+    /// <summary>Whether, half-way between two points of both, each strand is still on the other.</summary>
+    private bool StayTogether(int first, int second, Point from, Point to)
+    {
+        ref readonly var one = ref _strands[first];
+        ref readonly var other = ref _strands[second];
+        return other.DistanceTo(one.HalfWay(from, to)) <= _tolerance.Merge
+            && one.DistanceTo(other.HalfWay(from, to)) <= _tolerance.Merge;
+    }
+
+    private void CutAtOverlap(int first, int second, Point point)
     {
         var id = _points.IdOf(point);
-        _cuts.Add((first, id));
-        _cuts.Add((second, id));
+        AtOverlaps.Add(first, id);
+        AtOverlaps.Add(second, id);
+        Cut(first, second, id);
+    }
+
+    private void Cut(int first, int second, int point)
+    {
+        All.Add(first, point);
+        All.Add(second, point);
     }
 }

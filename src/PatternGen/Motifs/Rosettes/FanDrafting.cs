@@ -26,12 +26,9 @@ internal sealed class FanDrafting(
         Pencil.Arc(Centre, ends[0], ends[1]);
         var disc = plain > 0 ? PartOfDisc(plain, radii) : null;
         Pencil.SetRadius(radius / (2 * Math.Sin(span.Radians / (2 * count))));
-        var sides = new PetalSides(
-            tips,
-            drafting.Needles(tips, LineSide.Left),
-            drafting.Needles(tips, LineSide.Right)
-        );
-        drafting.DrawFromDisc(sides, disc);
+        var left = PetalArcs.Outward(Centre, drafting.Needles(tips, LineSide.Left), tips);
+        var right = PetalArcs.Inward(Centre, drafting.Needles(tips, LineSide.Right), tips);
+        drafting.DrawFromDisc(left.And(right), tips, disc);
         drafting.MarkPetals(tips);
     }
 
@@ -47,7 +44,7 @@ internal sealed class FanDrafting(
         var disc = drafting.Ring(plain, PencilLine.Guide);
         var ends = Pencil.Cross(radii, [disc]);
         Pencil.Arc(Centre, ends[0], ends[1]);
-        Pencil.MarkPlain(Centre.Point.Polar(plain / 2, from + span / 2));
+        drafting.MarkPlain(plain, towards: from + span / 2);
         return disc;
     }
 }

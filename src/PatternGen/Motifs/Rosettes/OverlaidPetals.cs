@@ -1,5 +1,3 @@
-using PatternGen.Geometry;
-
 namespace PatternGen;
 
 /// <summary>Draws sets of petals over each other.</summary>
@@ -10,8 +8,6 @@ internal sealed class OverlaidPetals(
     DrawnCurve? disc
 )
 {
-    private readonly List<DrawnCurve> _earlier = [];
-
     private Pencil Pencil => drafting.Pencil;
 
     /// <summary>Distance in mm from the centre of the nearest places, other than the centre, where petals cross.</summary>
@@ -24,48 +20,26 @@ internal sealed class OverlaidPetals(
 
     internal void Draw(PetalCrossing crossing)
     {
-        for (var set = 0; set < sets; set++)
-        {
-            MarkedPoint[] tips = [.. points.Where((_, i) => i % sets == set)];
-            if (crossing == PetalCrossing.Whole)
-                drafting.DrawPetals(tips, disc);
-            else
-                DrawStopped(tips);
-        }
+        if (crossing == PetalCrossing.Whole)
+            drafting.DrawPetals(points, disc, sets);
+        else
+            DrawStopped(drafting.ArcsOf(points, sets));
     }
 
-    /// <summary>The first set whole; of each later one what the earlier ones leave to be seen.</summary>
-    private void DrawStopped(MarkedPoint[] tips)
+    /// <summary>The first set whole, or from the disc on; of each later one what the earlier ones leave to be seen.</summary>
+    private void DrawStopped(PetalArcs arcs)
     {
-        var sides = drafting.SidesOf(tips);
-        _earlier.AddRange(
-            _earlier.Count > 0 ? FromEarlier(sides) : drafting.DrawFromDisc(sides, disc)
-        );
+        var first = TipsOf(0);
+        var behind = disc is null ? arcs.At([.. points.Except(first)]) : arcs;
+        List<DrawnCurve> earlier = [];
+        if (disc is null)
+            earlier.AddRange(arcs.At(first).Draw(Pencil, PencilLine.Drawn));
+        var faint = behind.Draw(Pencil, PencilLine.Guide);
+        if (disc is not null)
+            earlier.AddRange(behind.GoOver(Pencil, faint, first, [disc]));
+        for (var set = 1; set < sets; set++)
+            earlier.AddRange(behind.GoOver(Pencil, faint, TipsOf(set), [.. earlier]));
     }
 
-    private IReadOnlyList<DrawnCurve> FromEarlier(PetalSides sides)
-    {
-        var whole = sides.From(Pencil, drafting.Centre, PencilLine.Guide);
-        return sides.From(
-            Pencil,
-            Pencil.Cross(
-                whole,
-                whole.Select(StoppedBy),
-                CrossingChoice.FarthestFrom(drafting.Centre)
-            )
-        );
-    }
-
-    /// <summary>The earlier side that hides the most of a later one.</summary>
-    private DrawnCurve StoppedBy(DrawnCurve side)
-    {
-        var tolerance = Tolerance.For(side.Curve.Extents);
-        return _earlier.MaxBy(earlier =>
-            CurveCrossings
-                .Between(side.Curve, earlier.Curve, tolerance)
-                .Select(drafting.Centre.Point.DistanceTo)
-                .DefaultIfEmpty(0)
-                .Max()
-        )!;
-    }
+    private MarkedPoint[] TipsOf(int set) => [.. points.Where((_, i) => i % sets == set)];
 }

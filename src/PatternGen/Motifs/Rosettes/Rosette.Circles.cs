@@ -17,7 +17,7 @@ public sealed partial class Rosette
     {
         RosetteSizes.Radius(radius);
         var touching = PlainWithin(RosetteSizes.Count(count), radius);
-        var plain = Guard.NotNegative(centre ?? touching / 2, nameof(centre));
+        var plain = RosetteSizes.NoneOrAtLeast(centre ?? touching / 2, nameof(centre));
         RefuseCirclesApart(plain, touching);
         return Circles(RosetteFamily.OverlappingCircles, count, radius, plain);
     }

@@ -46,7 +46,7 @@ public sealed partial class Rosette
     public Rosette WithinPolygon(int sides, double gap = 0)
     {
         var half = Angle.OfTurn(0.5 / Guard.Within(sides, 3, MostSides));
-        var corners = (Radius + Guard.NotNegative(gap)) / half.Cos();
+        var corners = (Radius + RosetteSizes.NoneOrAtLeast(gap)) / half.Cos();
         var first = Angle.OfTurn(0.25) + (sides % 2 == 0 ? half : Angle.Zero);
         return new(
             RosetteFamily.WithinPolygon,

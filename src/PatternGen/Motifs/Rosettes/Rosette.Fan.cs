@@ -7,6 +7,9 @@ public sealed partial class Rosette
     /// <summary>Narrowest fan in degrees; in less, petals are too narrow to cut.</summary>
     private const double NarrowestFan = 10;
 
+    /// <summary>Widest fan in degrees; beyond, its two radii leave no room for a knife between them.</summary>
+    private const double WidestFan = 350;
+
     /// <summary>Returns a fan: the part of a rosette of petals between two radii, for edges and corners.</summary>
     /// <remarks>
     /// The petals share the angle evenly, so that three in a quarter circle are those of a rosette of twelve. The outline
@@ -18,7 +21,7 @@ public sealed partial class Rosette
     /// <param name="toDegrees">Direction of the last radius, counter-clockwise from the first; 180 by default, a half circle.</param>
     /// <param name="centre">Diameter in mm of the disc whose part stays plain, as for <see cref="Petals"/>.</param>
     /// <exception cref="ArgumentOutOfRangeException">A number is out of range.</exception>
-    /// <exception cref="PatternException">The fan is narrower than 10° or a whole turn, or the disc is as large as the rim.</exception>
+    /// <exception cref="PatternException">The fan is narrower than 10° or wider than 350°, or the disc is as large as the rim.</exception>
     public static Rosette Fan(
         int count,
         double radius,
@@ -29,9 +32,9 @@ public sealed partial class Rosette
     {
         RosetteSizes.Radius(radius);
         var plain = RosetteSizes.Centre(centre, RosetteSizes.Count(count), radius);
-        var from = Angle.FromDegrees(fromDegrees);
-        var span = (Angle.FromDegrees(toDegrees) - from).Normalized();
-        RefuseNarrowFan(span);
+        var from = Angle.FromDegrees(Guard.Finite(fromDegrees));
+        var span = (Angle.FromDegrees(Guard.Finite(toDegrees)) - from).Normalized();
+        RefuseSpan(span);
         return Of(
             RosetteFamily.Fan,
             count,
@@ -41,14 +44,14 @@ public sealed partial class Rosette
         );
     }
 
-    private static void RefuseNarrowFan(Angle span)
+    private static void RefuseSpan(Angle span)
     {
-        if (span.Degrees < NarrowestFan)
+        if (span.Degrees is not (>= NarrowestFan and <= WidestFan))
             throw new PatternException(
                 $"A fan cannot open to {span}, counted counter-clockwise from the first radius to the last.",
                 Point.Origin,
                 [
-                    $"at least {Guard.Text(NarrowestFan)} degrees, and less than 360",
+                    $"{Guard.Text(NarrowestFan)} to {Guard.Text(WidestFan)} degrees",
                     "a rosette of petals, which is a whole turn",
                 ]
             );

@@ -72,7 +72,12 @@ public sealed partial class Rosette
             return;
         throw new PatternException(
             $"Joining every {Guard.Text(every)} of {count} points makes no star.",
-            remedies: most >= 2 ? [$"a number from 2 to {most}"] : ["5 points, every second joined"]
+            remedies: most switch
+            {
+                < 2 => ["5 points, every second joined"],
+                2 => ["every second point joined"],
+                _ => [$"a number from 2 to {most}"],
+            }
         );
     }
 }

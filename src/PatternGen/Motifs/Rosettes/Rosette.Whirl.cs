@@ -36,12 +36,20 @@ public sealed partial class Rosette
             var tips = drafting.DivideRim(radius, count);
             var disc = drafting.Disc(plain);
             drafting.Pencil.SetRadius(bend);
-            var sides =
+            var arcs =
                 turn == WhirlTurn.Left
-                    ? new PetalSides(tips, drafting.Needles(tips, LineSide.Left), [])
-                    : new PetalSides(tips, [], drafting.Needles(tips, LineSide.Right));
+                    ? PetalArcs.Outward(
+                        drafting.Centre,
+                        drafting.Needles(tips, LineSide.Left),
+                        tips
+                    )
+                    : PetalArcs.Inward(
+                        drafting.Centre,
+                        drafting.Needles(tips, LineSide.Right),
+                        tips
+                    );
             var halfStep = Transform.Rotate(180.0 / count);
-            foreach (var radii in drafting.DrawFromDisc(sides, disc))
+            foreach (var radii in drafting.DrawFromDisc(arcs, tips, disc))
                 drafting.Pencil.MarkPetal(halfStep.Apply(radii.Curve.Segment.Middle));
         }
     }

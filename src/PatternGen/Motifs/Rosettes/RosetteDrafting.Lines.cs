@@ -8,7 +8,12 @@ internal sealed partial class RosetteDrafting
     internal void DrawZigzag(MarkedPoint[] outer, MarkedPoint[] inner) =>
         Pencil.Join([.. outer, .. outer], [.. inner, .. Turned(inner, -1)]);
 
-    /// <summary>Draws straight lines to points from the centre, or from the disc on.</summary>
-    internal void DrawRadii(MarkedPoint[] ends, DrawnCurve? disc) =>
-        Pencil.Join(disc is null ? [Centre] : OnRing(disc, ends), ends);
+    /// <summary>Draws straight lines between points and the centre; where there is a disc, first faintly, to see where they leave it.</summary>
+    internal void DrawRadii(MarkedPoint[] ends, DrawnCurve? disc)
+    {
+        if (disc is null)
+            Pencil.Join([Centre], ends);
+        else
+            Pencil.GoOver(Pencil.Join([Centre], ends, PencilLine.Guide), ends, [disc]);
+    }
 }

@@ -7,19 +7,21 @@ internal sealed partial class RosetteDrafting
     /// A side touches the line half-way to the next tip at the centre, so its needle stands square to that line, and the
     /// chord from the centre to the tip, half the angle between tips off the line, is 2r sin(180°/n): Euclid III.32.
     /// </remarks>
-    /// <param name="tips">The tips, evenly spaced round a whole circle.</param>
-    internal PetalSides SidesOf(MarkedPoint[] tips)
+    /// <param name="tips">The tips of all sets, evenly spaced round a whole circle.</param>
+    /// <param name="sets">Number of sets of petals; the tips are of each in turn.</param>
+    internal PetalArcs ArcsOf(MarkedPoint[] tips, int sets = 1)
     {
-        var count = tips.Length;
+        var count = tips.Length / sets;
         var reach = Centre.Point.DistanceTo(tips[0].Point);
         Pencil.SetRadius(reach / (2 * Math.Sin(Math.PI / count)));
         // In the walk by the radius each needle stands on the next tip.
-        if (count == 6)
-            return new(tips, Turned(tips, 1), Turned(tips, -1));
-        var left = Needles(tips, LineSide.Left);
-        // With an even number the needle left of one tip is that right of another.
-        var right = count % 2 == 0 ? Turned(left, 1 - count / 2) : Needles(tips, LineSide.Right);
-        return new(tips, left, right);
+        var left = count == 6 ? Turned(tips, sets) : Needles(tips, LineSide.Left);
+        // With an even number the needle left of one tip is that right of another, and one arc a side of both petals.
+        return count % 2 == 0
+            ? new(left, Turned(tips, sets * (count / 2 - 1)), tips)
+            : PetalArcs
+                .Outward(Centre, left, tips)
+                .And(PetalArcs.Inward(Centre, Needles(tips, LineSide.Right), tips));
     }
 
     /// <summary>Finds where the needle stands, with the compass as it is set, for arcs from the centre to the tips.</summary>
@@ -27,29 +29,14 @@ internal sealed partial class RosetteDrafting
         [.. Pencil.CrossArcs([Centre], tips, side)];
 
     /// <summary>Draws a round of petals from the centre, or from the disc on.</summary>
-    internal void DrawPetals(MarkedPoint[] tips, DrawnCurve? disc)
-    {
-        if (disc is null && tips.Length % 2 == 0)
-            DrawThroughCentre(tips);
-        else
-            DrawFromDisc(SidesOf(tips), disc);
-    }
+    internal void DrawPetals(MarkedPoint[] tips, DrawnCurve? disc, int sets = 1) =>
+        DrawFromDisc(ArcsOf(tips, sets), tips, disc);
 
-    /// <summary>Draws sides from the centre; where there is a disc, first faintly, to find where they leave it.</summary>
-    internal IReadOnlyList<DrawnCurve> DrawFromDisc(PetalSides sides, DrawnCurve? disc)
-    {
-        if (disc is null)
-            return sides.From(Pencil, Centre, PencilLine.Drawn);
-        var whole = sides.From(Pencil, Centre, PencilLine.Guide);
-        return sides.From(Pencil, Pencil.Cross(whole, [disc]));
-    }
-
-    /// <summary>An even number of petals: one arc is a side of two of them.</summary>
-    private void DrawThroughCentre(MarkedPoint[] tips)
-    {
-        var sides = SidesOf(tips);
-        Pencil.Arcs(sides.Left, Turned(tips, tips.Length / 2 - 1), tips);
-    }
+    /// <summary>Draws arcs of petals; where there is a disc, first faintly, to see where they leave it.</summary>
+    internal DrawnCurve[] DrawFromDisc(PetalArcs arcs, MarkedPoint[] tips, DrawnCurve? disc) =>
+        disc is null
+            ? arcs.Draw(Pencil, PencilLine.Drawn)
+            : arcs.GoOver(Pencil, arcs.Draw(Pencil, PencilLine.Guide), tips, [disc]);
 
     /// <summary>A round counted from so many places further on.</summary>
     internal static MarkedPoint[] Turned(MarkedPoint[] round, int places) =>

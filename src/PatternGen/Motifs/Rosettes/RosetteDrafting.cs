@@ -118,12 +118,18 @@ internal sealed partial class RosetteDrafting
     }
 
     /// <summary>Marks what stays plain in the middle: the disc, or what a rosette drawn in it leaves of it.</summary>
-    private void MarkPlain(double radius)
+    /// <param name="radius">Radius of the disc in mm.</param>
+    /// <param name="towards">A direction in which it stays plain, up by default; of a fan's disc that is its middle.</param>
+    internal void MarkPlain(double radius, Angle? towards = null)
     {
         var nearly = radius * (1 - NoRoom);
-        if (Filled < nearly)
-            Pencil.MarkPlain(
-                Filled == 0 ? Centre.Point : Centre.Point + new Vector(0, (Filled + radius) / 2)
-            );
+        if (Filled >= nearly)
+            return;
+        var isWhole = Filled == 0 && towards is null;
+        Pencil.MarkPlain(
+            isWhole
+                ? Centre.Point
+                : Centre.Point.Polar((Filled + radius) / 2, towards ?? Angle.FromDegrees(90))
+        );
     }
 }

@@ -19,7 +19,7 @@ public static class RosetteSampler
         new("Scalloped rim", Rosette.Scalloped(10, Radius), 2, 4),
         new("Pointed star", Rosette.Star(8, 3, Radius), 2, 4),
         new("Two triangles", Rosette.Star(6, 2, Radius), 2, 3),
-        new("Split star", Rosette.SplitStar(8, Radius), 1),
+        new("Split star", Rosette.SplitStar(8, Radius)),
         new("Rays", Rosette.Rays(16, Radius)),
         new("Whirl", Rosette.Whirl(16, Radius, centre: 6)),
         new("Overlapping circles", Rosette.OverlappingCircles(12, Radius), 3, 4, 6),

@@ -12,11 +12,26 @@ internal static class RosetteSizes
     /// <summary>Largest radius in mm, 4 m: wider than any board, and near enough for every compass point to have coordinates.</summary>
     private const double MostRadius = 4000;
 
+    /// <summary>Smallest plain disc, inner circle or gap in mm: the width of a pencil line. Far smaller ones would merge with the centre.</summary>
+    private const double Least = 0.1;
+
     /// <summary>A size as near to its limit as this share of it counts as there; a part as thin as that is none.</summary>
     private const double NoRoom = 1e-6;
 
     /// <summary>Whether a size stays under a limit by enough to leave room.</summary>
     internal static bool IsBelow(double size, double limit) => size < limit * (1 - NoRoom);
+
+    /// <summary>A size that may be 0 for none, but not so small that its lines run into one.</summary>
+    internal static double NoneOrAtLeast(
+        double size,
+        [CallerArgumentExpression(nameof(size))] string name = ""
+    ) =>
+        size == 0 || size >= Least
+            ? Guard.NotNegative(size, name)
+            : throw new ArgumentOutOfRangeException(
+                name,
+                $"{name} must be 0, for none, or at least {Guard.Text(Least)} mm, but is {Guard.Text(size)}."
+            );
 
     internal static int Count(
         int count,
@@ -33,7 +48,7 @@ internal static class RosetteSizes
     internal static double Centre(double? asked, int tips, double radius)
     {
         var needed = tips > Rosette.MostTips ? Rosette.LeastCentre : 0;
-        var centre = asked is { } given ? Guard.NotNegative(given, "centre") : needed;
+        var centre = asked is { } given ? NoneOrAtLeast(given, "centre") : needed;
         return IsBelow(centre, 2 * radius)
             ? centre
             : throw new PatternException(
@@ -60,7 +75,7 @@ internal static class RosetteSizes
     )
     {
         var limit = share * radius;
-        return IsBelow(Guard.Positive(inner, name), limit)
+        return IsBelow(Guard.Within(inner, Least, Guard.MaxSize, name), limit)
             ? inner
             : throw new PatternException(
                 $"An inner circle of {Guard.Text(inner)} mm radius leaves no room within a rim of {Guard.Text(radius)} mm radius.",

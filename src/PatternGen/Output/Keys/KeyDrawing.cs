@@ -16,6 +16,9 @@ internal sealed class KeyDrawing
     private const double Away = 2;
     private const double Spacing = 1.8;
 
+    /// <summary>Heights beside a large figure that are tried for a number; more would find hardly shorter ways.</summary>
+    private const double MostHeights = 60;
+
     /// <summary>The ring round the end of a line to a number: larger where there is room, but in its part.</summary>
     private const double LargestRing = 0.4;
 
@@ -88,10 +91,11 @@ internal sealed class KeyDrawing
     /// <summary>Heights for numbers beside the figure, and on beyond it if there are many, apart from those that are taken.</summary>
     private IEnumerable<double> FreeHeights(Extents figure)
     {
-        var count = Math.Ceiling(figure.Height / Beside) + 2 * Spacing * _taken.Count + 1;
+        var step = Math.Max(Beside, figure.Height / MostHeights);
+        var count = Math.Ceiling(figure.Height / step) + 2 * Spacing * _taken.Count + 1;
         for (var i = 0; i < count; i++)
         {
-            var height = figure.Min.Y + i * Beside;
+            var height = figure.Min.Y + i * step;
             if (_taken.TrueForAll(other => Math.Abs(other - height) >= Spacing * Beside))
                 yield return height;
         }

@@ -8,13 +8,19 @@ internal sealed class StepPicture
     /// <summary>Room round the drawing for labels, as a share of the picture's width.</summary>
     private const double Rim = 0.11;
 
-    /// <summary>Half the size of the cross at a point, in mm.</summary>
-    private const double Mark = 0.8;
+    /// <summary>Half the size of the ticks at the ends of a setting, in mm.</summary>
+    private const double Tick = 0.8;
+
+    /// <summary>A needle's ring takes this share of a small circle that is drawn round it, to leave the circle to be seen.</summary>
+    private const double ShareOfCircle = 0.4;
 
     private readonly CompassDrawing _drawing;
     private readonly CompassStep _step;
     private readonly IReadOnlyList<CompassStep> _before;
     private readonly Extents _frame;
+
+    /// <summary>What of the drawing's plane the frame shows.</summary>
+    private readonly Extents _window;
     private readonly Transform _placement;
 
     internal StepPicture(
@@ -35,6 +41,8 @@ internal sealed class StepPicture
             .Move(Point.Origin - seen.Centre)
             .Then(Transform.Resize(scale))
             .Then(Transform.Move(_frame.Centre - Point.Origin));
+        var back = _placement.Inverse();
+        _window = new(back.Apply(_frame.Min), back.Apply(_frame.Max));
     }
 
     internal void Write(SvgFile file, int number, string meaning)
@@ -48,9 +56,17 @@ internal sealed class StepPicture
         Lines(file, $"{id}-new-guides", New(PencilLine.Guide), StepColours.New, 0.22);
         Lines(file, $"{id}-new-lines", New(PencilLine.Drawn), StepColours.New, 0.5);
         Setting(file, $"{id}-setting");
-        var labels = new PointLabels(_frame, _placement.Apply(_drawing.Extents.Centre));
-        Points(file, $"{id}-points", Used().Except(_step.Marked), StepColours.Ink, labels);
-        Points(file, $"{id}-new-points", _step.Marked, StepColours.New, labels);
+        MarkedPoint[] used = [.. Used()];
+        var labels = new PointLabels(
+            _frame,
+            _placement.Apply(_drawing.Extents.Centre),
+            [.. used.Select(Placed)],
+            [.. Visible(_step.Drawn).SelectMany(line => line.Segments)]
+        );
+        // New points come first in the list, so that room for them is found first.
+        var placed = used.ToDictionary(point => point, p => labels.Place(p.Label, Placed(p)));
+        Points(file, $"{id}-points", used.Except(_step.Marked), StepColours.Ink, labels, placed);
+        Points(file, $"{id}-new-points", _step.Marked, StepColours.New, labels, placed);
     }
 
     /// <summary>All that the step needs: the figure, the points that it uses and marks, and what it draws.</summary>
@@ -72,7 +88,19 @@ internal sealed class StepPicture
         _step.Drawn.Where(curve => curve.Line == line);
 
     private IEnumerable<MarkedPoint> Used() =>
-        _step.Marked.Concat(_step.Needles).Concat(_step.From).Concat(_step.To).Distinct();
+        _step
+            .Marked.Concat(_step.Needles)
+            .Concat(_step.From)
+            .Concat(_step.To)
+            .Concat(_step.Through is { } through ? [through] : [])
+            .Distinct();
+
+    /// <summary>What is seen of curves. Cut off before they are placed: a guide far larger than the figure has no place on the sheet.</summary>
+    private IEnumerable<Chain> Visible(IEnumerable<DrawnCurve> curves) =>
+        curves
+            .DistinctBy(curve => curve.Curve)
+            .SelectMany(curve => FrameClip.Inside(curve.Curve, _window))
+            .Select(line => line.Transformed(_placement));
 
     private void Lines(
         SvgFile file,
@@ -82,12 +110,7 @@ internal sealed class StepPicture
         double width
     )
     {
-        Chain[] seen =
-        [
-            .. curves
-                .DistinctBy(curve => curve.Curve)
-                .SelectMany(curve => FrameClip.Inside(curve.Curve.Transformed(_placement), _frame)),
-        ];
+        Chain[] seen = [.. Visible(curves)];
         if (seen.Length == 0)
             return;
         file.StartGroup(id, null, SvgStyle.Line(colour, width));
@@ -105,7 +128,7 @@ internal sealed class StepPicture
             _step.From.Count > 0
                 ? (Placed(_step.From[0]), Placed(_step.To[0]))
                 : Bar(setting * _placement.Scale);
-        var tick = (to - from).Unit().Left * Mark;
+        var tick = (to - from).Unit().Left * Tick;
         file.StartGroup(id, null, SvgStyle.Line(StepColours.New, 0.3));
         file.Paths.Open(Chain.Line(from, to).Span);
         file.Paths.Open(Chain.Line(from - tick, from + tick).Span);
@@ -127,7 +150,8 @@ internal sealed class StepPicture
         string id,
         IEnumerable<MarkedPoint> points,
         string colour,
-        PointLabels labels
+        PointLabels labels,
+        Dictionary<MarkedPoint, Label?> placed
     )
     {
         MarkedPoint[] marked = [.. points];
@@ -137,13 +161,20 @@ internal sealed class StepPicture
         foreach (var point in marked)
         {
             var at = Placed(point);
-            foreach (var arm in (Vector[])[new(Mark, 0), new(0, Mark)])
+            var mark = Math.Min(labels.MarkAt(at), ShareOfCircle * CircleRound(point));
+            foreach (var arm in (Vector[])[new(mark, 0), new(0, mark)])
                 file.Paths.Open(Chain.Line(at - arm, at + arm).Span);
             if (_step.Needles.Contains(point))
-                file.Paths.Closed(new Circle(at, Mark).ToContour().Span);
-            if (labels.Place(point.Label, at) is { } label)
+                file.Paths.Closed(new Circle(at, mark).ToContour().Span);
+            if (placed[point] is { } label)
                 file.Text(label, StepColours.PenWidth * label.Height);
         }
         file.EndGroup();
     }
+
+    /// <summary>Radius in the picture of the circle that the step draws round a point; without end if it draws none.</summary>
+    private double CircleRound(MarkedPoint point) =>
+        _step.Drawn.Any(drawn => drawn.Curve.IsCircle && drawn.Needle == point)
+            ? _step.Setting!.Value * _placement.Scale
+            : double.PositiveInfinity;
 }

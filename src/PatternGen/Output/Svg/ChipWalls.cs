@@ -8,8 +8,14 @@ namespace PatternGen;
 /// </summary>
 internal sealed class ChipWalls
 {
-    /// <summary>Places on a side that are looked at; with fewer, valleys look jagged.</summary>
-    private const int Places = 20;
+    /// <summary>Places on a side that are looked at, at most; with fewer, valleys look jagged.</summary>
+    private const int MostPlaces = 20;
+
+    /// <summary>Places on all sides together: of many, each is so short that few places on it will do.</summary>
+    private const int PlacesInAll = 500;
+
+    /// <summary>Sides of a chip whose walls are drawn, at most: each is measured against all others. No knife goes round more.</summary>
+    private const int MostSides = 200;
 
     /// <summary>Halvings of the search for the largest circle: to a thousandth of the chip's size.</summary>
     private const int Halvings = 12;
@@ -25,17 +31,21 @@ internal sealed class ChipWalls
 
     private readonly Contour[] _rings;
     private readonly double _reach;
+    private readonly int _places;
     private readonly List<Wall> _walls = [];
 
     private ChipWalls(ChipShape shape)
     {
         _rings = [shape.Outline, .. shape.Holes];
+        _places = Math.Clamp(PlacesInAll / _rings.Sum(ring => ring.Count), 2, MostPlaces);
         _reach = Math.Max(shape.Outline.Extents.Width, shape.Outline.Extents.Height) / 2;
     }
 
     internal static IReadOnlyList<Wall> Of(ChipShape shape)
     {
         var walls = new ChipWalls(shape);
+        if (walls._rings.Sum(ring => ring.Count) > MostSides)
+            return [];
         foreach (var ring in walls._rings)
             for (var i = 0; i < ring.Count; i++)
                 walls.AddSide(
@@ -53,12 +63,12 @@ internal sealed class ChipWalls
             AddCone(before, side, start);
         var last = Foot(side.Start, side.NormalAt(0), isTip: IsTip(start));
         double done = 0;
-        for (var i = 1; i <= Places; i++)
+        for (var i = 1; i <= _places; i++)
         {
             // Closer together near the corners, where the valley turns.
-            var share = (1 - Math.Cos(Math.PI * i / Places)) / 2;
+            var share = (1 - Math.Cos(Math.PI * i / _places)) / 2;
             var along = side.Length * share;
-            var isTip = i == Places && IsTip(end);
+            var isTip = i == _places && IsTip(end);
             var next = Foot(side.PointAt(along), side.NormalAt(along), isTip);
             Add(last, next, side.PartBulge(share - done));
             (last, done) = (next, share);

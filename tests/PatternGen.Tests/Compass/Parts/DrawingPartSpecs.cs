@@ -222,4 +222,19 @@ public class DrawingPartSpecs
         drawing.OrbitCount.ShouldBe(0);
         $"{drawing.Symmetry}".ShouldBe("D2");
     }
+
+    [Theory]
+    [InlineData(3)]
+    [InlineData(10)]
+    public void A_number_in_a_disc_stands_in_its_middle(double radius)
+    {
+        var disc = CompassDrawing.Of(pencil =>
+        {
+            var centre = pencil.Mark(0, 0);
+            pencil.SetRadius(radius);
+            pencil.Circle(centre);
+        });
+
+        disc.Parts.Single().InsidePoint.DistanceTo(Point.Origin).ShouldBeLessThan(1e-9);
+    }
 }

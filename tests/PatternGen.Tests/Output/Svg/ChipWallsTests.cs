@@ -50,6 +50,18 @@ public class ChipWallsTests
         }
     }
 
+    [Fact]
+    public void An_outline_of_very_many_sides_has_no_walls_drawn()
+    {
+        var sides = Enumerable.Range(0, 1000).Select(i => Angle.OfTurn(i / 1000.0));
+        var outline = Contour.Polygon(sides.Select(angle => Point.Origin.Polar(40, angle)));
+        ChipWalls.Of(new(outline)).ShouldBeEmpty();
+        Pattern
+            .OfChips(outline)
+            .Save(Stream.Null, FileFormat.Svg, For.Viewing)
+            .ChipCount.ShouldBe(1);
+    }
+
     /// <summary>Hip roof of equal slope over a square: four walls that meet over its middle.</summary>
     [Fact]
     public void The_walls_of_a_square_meet_in_the_middle()

@@ -1,0 +1,40 @@
+using System.Runtime.InteropServices;
+
+namespace PatternGen.Geometry;
+
+/// <summary>Finds edges that run along each other, and makes them one with the sources of all.</summary>
+internal static class SameEdges
+{
+    /// <summary>Of edges that run along each other keeps the first, in place.</summary>
+    internal static void Merge(List<EdgePiece> edges, int points, Tolerance tolerance)
+    {
+        var all = CollectionsMarshal.AsSpan(edges);
+        var count = 0;
+        // The edges kept between a point and others, as chains: an edge is in that of its smaller point.
+        var (first, next) = (new int[points], new int[all.Length]);
+        Array.Fill(first, -1);
+        foreach (ref readonly var edge in all)
+        {
+            ref var chain = ref first[Math.Min(edge.From, edge.To)];
+            var same = chain;
+            while (same >= 0 && !AreSame(in all[same], in edge, tolerance))
+                same = next[same];
+            if (same >= 0)
+            {
+                all[same] = all[same].With([.. all[same].Sources.Union(edge.Sources).Order()]);
+                continue;
+            }
+            (next[count], chain) = (chain, count);
+            all[count++] = edge;
+        }
+        edges.RemoveRange(count, edges.Count - count);
+    }
+
+    private static bool AreSame(in EdgePiece one, in EdgePiece other, Tolerance tolerance) =>
+        (
+            (one.From == other.From && one.To == other.To)
+            || (one.From == other.To && one.To == other.From)
+        )
+        && one.HasRest == other.HasRest
+        && one.Middle.DistanceTo(other.Middle) <= CircleMeeting.SameWithin * tolerance.Merge;
+}
