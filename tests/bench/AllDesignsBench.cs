@@ -36,7 +36,7 @@ public class AllDesignsBench
 
     [Benchmark(OperationsPerInvoke = Count)]
     public int UpToReversal() =>
-        _six.UpToReversal().CarvedShare(0.3, 0.7).Take(Count).Sum(design => design.OrbitCount);
+        _six.UpToReversal().WithCarvedShare(0.3, 0.7).Take(Count).Sum(design => design.OrbitCount);
 
     private static CompassDrawing Petals(int n) =>
         CompassDrawing.Of(pencil =>

@@ -51,4 +51,19 @@ public sealed partial class Contour
                 : throw new InvalidOperationException($"The contour at {origin} encloses no area.");
         }
     }
+
+    /// <summary>Centre of gravity of what rings enclose together, holes clockwise.</summary>
+    internal static Point CentroidOf(IReadOnlyList<Contour> rings)
+    {
+        var origin = rings[0].Span[0].Point;
+        double area = 0;
+        var moment = Vector.Zero;
+        foreach (var ring in rings)
+        {
+            var signed = ring.SignedArea;
+            area += signed;
+            moment += (ring.Centroid - origin) * signed;
+        }
+        return origin + moment / area;
+    }
 }

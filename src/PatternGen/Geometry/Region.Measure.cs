@@ -29,11 +29,7 @@ public sealed partial class Region
         get
         {
             ThrowIfEmpty("centre of gravity");
-            var origin = _contours[0].Span[0].Point;
-            var moment = Vector.Zero;
-            foreach (var contour in _contours)
-                moment += (contour.Centroid - origin) * contour.SignedArea;
-            return origin + moment / Area;
+            return Contour.CentroidOf(_contours);
         }
     }
 

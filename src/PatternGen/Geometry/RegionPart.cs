@@ -18,4 +18,7 @@ public sealed record RegionPart
 
     /// <summary>Area in mm² without the holes.</summary>
     public double Area => Outer.Area - Holes.Sum(hole => hole.Area);
+
+    /// <summary>Centre of gravity of the area, exact.</summary>
+    internal Point Centroid => Contour.CentroidOf([Outer, .. Holes]);
 }

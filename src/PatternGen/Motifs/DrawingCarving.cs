@@ -38,11 +38,16 @@ public static class DrawingCarving
     /// <param name="orbits">Their numbers, as the key drawing shows them: <c>drawing.CarveOrbits(1, 3)</c>. At least one.</param>
     /// <exception cref="ArgumentException">There are none.</exception>
     /// <exception cref="ArgumentOutOfRangeException">There is no such orbit.</exception>
-    /// <exception cref="PatternException">An orbit always stays ground.</exception>
+    /// <exception cref="PatternException">An orbit always stays ground, or the lines of the figure bound no part.</exception>
     public static CarvedDrawing CarveOrbits(this CompassDrawing drawing, IEnumerable<int> orbits)
     {
         Guard.NotNull(drawing);
-        DrawingPart[] parts = [.. Guard.NotNull(orbits).SelectMany(drawing.OrbitParts)];
+        DrawingPart[] parts =
+        [
+            .. Guard
+                .NotNull(orbits)
+                .SelectMany(orbit => PartChoice.OfOrbit(drawing, orbit, nameof(orbits))),
+        ];
         return new(drawing, PartChoice.Chosen(drawing, parts, nameof(orbits)));
     }
 
@@ -54,7 +59,7 @@ public static class DrawingCarving
     /// <param name="drawing">The drawing.</param>
     /// <param name="points">A point inside each part, off its sides; at least one.</param>
     /// <exception cref="ArgumentException">There are none.</exception>
-    /// <exception cref="PatternException">A point lies on a line, outside the figure, or in a part that always stays ground.</exception>
+    /// <exception cref="PatternException">A point lies on a line, outside the figure, or in a part that always stays ground, or the lines of the figure bound no part.</exception>
     public static CarvedDrawing CarveAt(this CompassDrawing drawing, IEnumerable<Point> points)
     {
         Guard.NotNull(drawing);

@@ -31,14 +31,23 @@ internal static class PartChoice
         var problem = place.Face is null
             ? "The point lies on a line of the figure, between parts."
             : "The point lies outside the figure.";
-        // Some part is always there to go by, or there would be no line that bounds one.
-        var nearest = Carvable(drawing).MinBy(part => part.InsidePoint.DistanceTo(point));
-        throw new PatternException(
-            problem,
-            point,
-            nearest is null ? [] : [$"the point {nearest.InsidePoint}, well inside the {nearest}"]
-        );
+        // Open lines bound no part, and then no other point does either.
+        throw Carvable(drawing).MinBy(part => part.InsidePoint.DistanceTo(point)) is { } nearest
+            ? new(problem, point, [$"the point {nearest.InsidePoint}, well inside the {nearest}"])
+            : NothingChosen(drawing);
     }
+
+    /// <summary>The parts of an orbit that was asked for by its number.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such orbit.</exception>
+    /// <exception cref="PatternException">There is no orbit at all.</exception>
+    internal static IReadOnlyList<DrawingPart> OfOrbit(
+        CompassDrawing drawing,
+        int orbit,
+        string name
+    ) =>
+        drawing.OrbitCount > 0
+            ? drawing.OrbitParts(Guard.Within(orbit, 1, drawing.OrbitCount, name))
+            : throw NothingChosen(drawing);
 
     internal static PatternException NothingChosen(CompassDrawing drawing) =>
         Carvable(drawing).Any()

@@ -76,7 +76,29 @@ public class CarvedDrawingSpecs
         onLine.Remedies.ShouldHaveSingleItem().ShouldContain("well inside the part");
         Should.Throw<ArgumentException>(() => Six.CarveAt());
         Should.Throw<ArgumentException>(() => Six.CarveOrbits());
-        Should.Throw<ArgumentOutOfRangeException>(() => Six.CarveOrbits(5));
+        Should
+            .Throw<ArgumentOutOfRangeException>(() => Six.CarveOrbits(1, 5))
+            .ParamName.ShouldBe("orbits");
+    }
+
+    [Fact]
+    public void Open_lines_bound_nothing_that_a_point_or_a_number_could_choose()
+    {
+        var open = Figures.Of([new Segment(new(0, 0), new(10, 0))]);
+
+        foreach (
+            var carve in (Action[])
+                [
+                    () => open.CarveAt(new Point(5, 1)),
+                    () => open.CarveAt(new Point(5, 0)),
+                    () => open.CarveOrbits(1),
+                ]
+        )
+        {
+            var refusal = Should.Throw<PatternException>(carve);
+            refusal.Message.ShouldContain("bound no part");
+            refusal.Remedies.ShouldHaveSingleItem().ShouldContain("cross or close");
+        }
     }
 
     [Fact]

@@ -58,7 +58,7 @@ public class ReadmeTableSamples
         carved.JoinedWith((a, b) => a.Orbit != b.Orbit).ChipCount.ShouldBe(1);
         petals.Without(part => part.Number == 2).ChipCount.ShouldBe(11);
         drawing.AllDesigns().UpToReversal().Count().ShouldBe(2);
-        drawing.AllDesigns(Symmetry.Turns).CarvedShare(0.4, 0.6).ShouldBeEmpty();
+        drawing.AllDesigns(Symmetry.Turns).WithCarvedShare(0.4, 0.6).ShouldBeEmpty();
         drawing.AllDesigns().After(id).Count().ShouldBe(2);
         Rosette.Nested(Rosette.Rays(24, 40, 26), Rosette.Petals(6, 24)).Curves.ShouldNotBeEmpty();
         Rosette.Petals(6, 40).WithinPolygon(4).Curves.ShouldNotBeEmpty();

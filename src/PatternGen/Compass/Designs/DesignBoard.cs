@@ -8,7 +8,7 @@ namespace PatternGen;
 /// The kept symmetries are a normal subgroup of all: turns in turns and mirrors always are. So every symmetry takes kept
 /// orbits to kept orbits, and acts on masks.
 /// </remarks>
-internal sealed class DesignBoard
+internal sealed partial class DesignBoard
 {
     /// <summary>Bits of a mask.</summary>
     internal const int MaxChoices = 128;
@@ -28,7 +28,7 @@ internal sealed class DesignBoard
             ),
         ];
         for (var orbit = 0; orbit < Orbits.Length; orbit++)
-            if (!Array.Exists(OrbitParts[orbit], part => part.IsPlain))
+            if (IsChoice(Orbits[orbit]))
                 _choiceOfOrbit[orbit] = _choiceOfOrbit.Count;
         Choices = [.. _choiceOfOrbit.Keys];
         RefuseTooMany();
@@ -77,6 +77,13 @@ internal sealed class DesignBoard
     internal IEnumerable<int> PartsOf(UInt128 mask) =>
         ChoicesOf(mask).SelectMany(choice => Orbits[Choices[choice]]).Order();
 
+    /// <summary>Whether a mask comes later than another one in the order of designs.</summary>
+    internal static bool IsLater(UInt128 mask, UInt128 other)
+    {
+        var (size, otherSize) = (UInt128.PopCount(mask), UInt128.PopCount(other));
+        return size == otherSize ? mask < other : size > otherSize;
+    }
+
     /// <summary>The mask of parts; null if they are not whole choices.</summary>
     internal UInt128? MaskOf(IReadOnlySet<int> parts)
     {
@@ -101,6 +108,8 @@ internal sealed class DesignBoard
                 withMirrors ? figure.Group.Mirror : null,
             ]
         );
+
+    private bool IsChoice(int[] orbit) => !Array.Exists(orbit, part => Figure.Parts[part].IsPlain);
 
     private double ShareOf(int orbit) =>
         OrbitParts[orbit].Sum(part => part.Area) / Figure.TotalArea;
@@ -127,32 +136,5 @@ internal sealed class DesignBoard
                 found.Add(permutation);
         }
         return [.. found];
-    }
-
-    private void RefuseTooMany()
-    {
-        if (Choices.Length > MaxChoices)
-            throw new PatternException(
-                FormattableString.Invariant(
-                    $"Keeping {Keep}, the figure has {Choices.Length} orbits to choose from, more than the {MaxChoices} that designs are told apart by."
-                ),
-                remedies:
-                [
-                    .. Symmetry
-                        .DivisorsOf(Figure.Symmetry.Order)
-                        .Where(m => OrbitsUnder(Figure, m, false).Length <= MaxChoices)
-                        .Select(m =>
-                            FormattableString.Invariant(
-                                $"keep {Symmetry.TurnsOf(m)}: {OrbitsUnder(Figure, m, false).Length} orbits"
-                            )
-                        )
-                        .Prepend(
-                            FormattableString.Invariant(
-                                $"keep {Symmetry.Full}: {Figure.Orbits.Length} orbits"
-                            )
-                        ),
-                    "a drawing of fewer lines",
-                ]
-            );
     }
 }

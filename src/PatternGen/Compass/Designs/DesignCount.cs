@@ -33,7 +33,8 @@ internal static class DesignCount
         BigInteger OfSize(int size)
         {
             var symmetries = board.Permutations.Length;
-            if (!limits.UpToReversal || size == choices || 2 * size < choices)
+            // Only a reverse that is within the limits too, and no larger, leaves a design out.
+            if (!limits.UpToReversal || 2 * size < choices || !limits.AdmitOrbits(choices - size))
                 return bySize[size] / symmetries;
             return 2 * size == choices ? (bySize[size] + reversed) / (2 * symmetries) : 0;
         }

@@ -24,11 +24,29 @@ internal sealed record DesignLimits
     internal bool LimitWhatIsCarved =>
         MinChips > 1 || MaxChips < int.MaxValue || MinShare > 0 || MaxShare < 1;
 
+    internal bool AdmitOrbits(int count) => count >= MinOrbits && count <= MaxOrbits;
+
     /// <summary>Whether a design that becomes at least this large may be wanted.</summary>
-    internal bool Admit(double chips, double share) =>
-        chips <= MaxChips && share <= MaxShare + Slack;
+    internal bool Admit(CarvedSize least) =>
+        least.Chips <= MaxChips && least.Share <= MaxShare + Slack;
 
     /// <summary>Whether a design that becomes at most this large may be wanted.</summary>
-    internal bool Reach(double chips, double share) =>
-        chips >= MinChips && share >= MinShare - Slack;
+    internal bool Reach(CarvedSize most) =>
+        most.Chips >= MinChips && most.Share >= MinShare - Slack;
+
+    /// <summary>
+    /// Whether designs between two sizes, as far as they are within these limits themselves, all have reverses that are.
+    /// </summary>
+    internal bool AdmitReverses(CarvedSize least, CarvedSize most, CarvedSize everything)
+    {
+        var largest = new CarvedSize(
+            everything.Chips - Math.Max(least.Chips, MinChips),
+            everything.Share - Math.Max(least.Share, MinShare)
+        );
+        var smallest = new CarvedSize(
+            everything.Chips - Math.Min(most.Chips, MaxChips),
+            everything.Share - Math.Min(most.Share, MaxShare)
+        );
+        return Admit(largest) && Reach(smallest);
+    }
 }

@@ -33,7 +33,11 @@ public sealed class DesignSet : IEnumerable<Design>
     public Symmetry Keep => _board.Keep;
 
     /// <summary>The parts that are carved together or not at all, orbit by orbit, those that stay ground included.</summary>
-    public IReadOnlyList<IReadOnlyList<DrawingPart>> Orbits => _board.OrbitParts;
+    /// <remarks>
+    /// These are orbits under <see cref="Keep"/>, 24 of one part each for seven circles where nothing is kept. The key drawing
+    /// and <c>CarveOrbits</c> count those under the figure's full symmetry, <see cref="DrawingPart.Orbit"/>: 4.
+    /// </remarks>
+    public IReadOnlyList<IReadOnlyList<DrawingPart>> KeptOrbits => _board.OrbitParts;
 
     /// <summary>
     /// How many designs there are, counted by Burnside's lemma without making them: with k orbits to choose from and the
@@ -44,14 +48,17 @@ public sealed class DesignSet : IEnumerable<Design>
         _limits.LimitWhatIsCarved || _after is not null ? null : DesignCount.Of(_board, _limits);
 
     /// <summary>Returns the set with only the first of each design and its reverse, which carves what the other leaves.</summary>
-    /// <remarks>The reverse of everything carved is nothing carved and so no design: everything carved stays. Of 2^k - 1 designs 2^(k - 1) are left.</remarks>
+    /// <remarks>
+    /// A design whose reverse is beyond the set's limits stays, whether these are set before or afterwards. The reverse of
+    /// everything carved is nothing carved and so no design: everything carved stays. Of 2^k - 1 designs 2^(k - 1) are left.
+    /// </remarks>
     public DesignSet UpToReversal() => With(_limits with { UpToReversal = true });
 
     /// <summary>Returns the set with only designs that carve so much of the figure.</summary>
     /// <param name="min">Least share of the area of all parts, from 0 to 1.</param>
-    /// <param name="max">Greatest share, from the least to 1: <c>CarvedShare(0.4, 0.6)</c> for about as much carved as left.</param>
+    /// <param name="max">Greatest share, from the least to 1: <c>WithCarvedShare(0.4, 0.6)</c> for about as much carved as left.</param>
     /// <exception cref="ArgumentOutOfRangeException">A share is not between 0 and 1, or the greatest is under the least.</exception>
-    public DesignSet CarvedShare(double min, double max)
+    public DesignSet WithCarvedShare(double min, double max)
     {
         Guard.Within(min, 0, 1);
         Guard.Within(max, min, 1);
@@ -62,7 +69,7 @@ public sealed class DesignSet : IEnumerable<Design>
     /// <param name="min">Fewest, from 1.</param>
     /// <param name="max">Most, from the fewest.</param>
     /// <exception cref="ArgumentOutOfRangeException">The fewest are under 1, or the most under the fewest.</exception>
-    public DesignSet ChipCount(int min, int max)
+    public DesignSet WithChipCount(int min, int max)
     {
         Guard.Within(min, 1, int.MaxValue);
         Guard.Within(max, min, int.MaxValue);
@@ -73,7 +80,7 @@ public sealed class DesignSet : IEnumerable<Design>
     /// <param name="min">Fewest, from 1.</param>
     /// <param name="max">Most, from the fewest.</param>
     /// <exception cref="ArgumentOutOfRangeException">The fewest are under 1, or the most under the fewest.</exception>
-    public DesignSet OrbitCount(int min, int max)
+    public DesignSet WithOrbitCount(int min, int max)
     {
         Guard.Within(min, 1, int.MaxValue);
         Guard.Within(max, min, int.MaxValue);
@@ -81,9 +88,16 @@ public sealed class DesignSet : IEnumerable<Design>
     }
 
     /// <summary>Returns the designs that come behind one, to go on where an earlier run ended; nothing before it is made again.</summary>
+    /// <remarks>Asked twice, the set begins behind whichever of the two designs comes later.</remarks>
     /// <param name="id">Id of a design that keeps this set's symmetry.</param>
     /// <exception cref="ArgumentException">No design that keeps the symmetry has this id.</exception>
-    public DesignSet After(string id) => new(_board, _limits, MaskOf(id));
+    public DesignSet After(string id)
+    {
+        var mask = MaskOf(id);
+        return _after is { } after && DesignBoard.IsLater(after, mask)
+            ? this
+            : new(_board, _limits, mask);
+    }
 
     /// <summary>Returns the design with an id, within the set's limits or not.</summary>
     /// <param name="id">Id of a design that keeps this set's symmetry.</param>

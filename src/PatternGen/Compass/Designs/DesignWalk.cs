@@ -12,8 +12,10 @@ namespace PatternGen;
 /// of fewer choices.</para>
 /// <para>Where each symmetry takes the choices so far is kept for every step, so that one more choice costs one bit a
 /// symmetry.</para>
+/// <para>Of a design and its reverse the smaller one comes first. Up to reversal, the walk passes over what has more than half
+/// of the choices where the reverses are within the limits too; that of everything is nothing, which is no design.</para>
 /// </remarks>
-internal sealed class DesignWalk
+internal sealed partial class DesignWalk
 {
     private readonly DesignBoard _board;
     private readonly DesignLimits _limits;
@@ -28,10 +30,10 @@ internal sealed class DesignWalk
 
     private readonly UInt128[] _masks;
     private readonly int[] _chosen;
-    private readonly double[] _chips;
-    private readonly double[] _shares;
+    private readonly CarvedSize[] _sizes;
     private readonly ChoiceSums _moreChips;
     private readonly ChoiceSums _moreShare;
+    private readonly CarvedSize _everything;
 
     private int _size;
     private int _depth;
@@ -50,10 +52,10 @@ internal sealed class DesignWalk
         _images = new UInt128[(_choices + 1) * _symmetries];
         _masks = new UInt128[_choices + 1];
         _chosen = new int[_choices + 1];
-        _chips = new double[_choices + 1];
-        _shares = new double[_choices + 1];
+        _sizes = new CarvedSize[_choices + 1];
         _moreChips = new([.. board.ChipCounts.Select(count => (double)count)]);
         _moreShare = new(board.Shares);
+        _everything = Most(0, _choices);
         _size = Math.Max(1, limits.MinOrbits) - 1;
         StartNextSize();
     }
@@ -69,8 +71,6 @@ internal sealed class DesignWalk
             return;
         _size = size;
         StartAt(0);
-        if (!IsWanted(size))
-            return;
         foreach (var choice in _board.ChoicesOf(mask))
         {
             _next = choice + 1;
@@ -86,18 +86,12 @@ internal sealed class DesignWalk
     {
         while (_size <= Math.Min(_choices, _limits.MaxOrbits))
         {
-            if (IsWanted(_size) && MoveNextOfSize())
+            if (MoveNextOfSize())
                 return true;
             StartNextSize();
         }
         return false;
     }
-
-    /// <summary>Of a design and its reverse the smaller one comes first; only that of everything is nothing, which is no design.</summary>
-    private bool IsWanted(int size) =>
-        size >= _limits.MinOrbits
-        && size <= Math.Min(_choices, _limits.MaxOrbits)
-        && (!_limits.UpToReversal || 2 * size <= _choices || size == _choices);
 
     private bool MoveNextOfSize()
     {
@@ -116,69 +110,11 @@ internal sealed class DesignWalk
             if (_depth < _size)
                 continue;
             Current = _masks[_depth];
-            var isFound = !_limits.UpToReversal || ComesBeforeItsReverse();
+            var isLeftOut = IsLeftOutForItsReverse();
             GoBack();
-            if (isFound)
+            if (!isLeftOut)
                 return true;
         }
-    }
-
-    /// <summary>Adds a choice, unless no design that is wanted can come of it.</summary>
-    private bool Add(int choice)
-    {
-        var chips = _chips[_depth] + _board.ChipCounts[choice];
-        var share = _shares[_depth] + _board.Shares[choice];
-        var (from, more) = (choice + 1, _size - _depth - 1);
-        if (
-            !_limits.Reach(chips + _moreChips.Most(from, more), share + _moreShare.Most(from, more))
-            || !_limits.Admit(
-                chips + _moreChips.Least(from, more),
-                share + _moreShare.Least(from, more)
-            )
-        )
-            return false;
-        var mask = _masks[_depth] | _board.BitOf(choice);
-        if (!IsLeast(choice, mask))
-            return false;
-        _chosen[_depth] = choice;
-        _depth++;
-        (_masks[_depth], _chips[_depth], _shares[_depth]) = (mask, chips, share);
-        _next = choice + 1;
-        return true;
-    }
-
-    private bool IsLeast(int choice, UInt128 mask)
-    {
-        var before = _images.AsSpan(_depth * _symmetries, _symmetries);
-        var after = _images.AsSpan((_depth + 1) * _symmetries, _symmetries);
-        var moved = _moved.AsSpan(choice * _symmetries, _symmetries);
-        for (var i = 0; i < moved.Length; i++)
-        {
-            var image = before[i] | moved[i];
-            if (image > mask)
-                return false;
-            after[i] = image;
-        }
-        return true;
-    }
-
-    /// <summary>Whether neither the reverse nor anything that a symmetry takes it to comes earlier.</summary>
-    private bool ComesBeforeItsReverse()
-    {
-        if (2 * _size != _choices)
-            return true;
-        if ((_board.All & ~Current) > Current)
-            return false;
-        foreach (var image in _images.AsSpan(_depth * _symmetries, _symmetries))
-            if ((_board.All & ~image) > Current)
-                return false;
-        return true;
-    }
-
-    private void GoBack()
-    {
-        _depth--;
-        _next = _chosen[_depth] + 1;
     }
 
     private void StartNextSize()

@@ -16,7 +16,7 @@ internal sealed class FaceShape
         FaceIndex = face.Index;
         Part = face.ToPart();
         Area = Part.Area;
-        Centroid = CentroidOf(Part);
+        Centroid = Part.Centroid;
         var from = Centroid - centre;
         Distance = BandRound(Part, centre) ?? from.Length;
         Angle = from.Length > near ? Turned(from, near) : Angle.Zero;
@@ -71,19 +71,5 @@ internal sealed class FaceShape
         var angle = from.Direction.Normalized();
         var off = Math.Min(angle.Radians, Math.Tau - angle.Radians) * from.Length;
         return off <= near ? Angle.Zero : angle;
-    }
-
-    private static Point CentroidOf(RegionPart part)
-    {
-        var origin = part.Outer.Vertices[0].Point;
-        double area = 0;
-        var moment = Vector.Zero;
-        foreach (var ring in part.Holes.Prepend(part.Outer))
-        {
-            var signed = ring.SignedArea;
-            area += signed;
-            moment += (ring.Centroid - origin) * signed;
-        }
-        return origin + moment / area;
     }
 }

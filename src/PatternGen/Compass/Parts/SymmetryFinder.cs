@@ -49,7 +49,7 @@ internal sealed class SymmetryFinder
 
     private (int Order, int[] Turn)? LargestTurn(List<List<Point>> rounds)
     {
-        var most = rounds.Aggregate(0, (common, round) => CommonDivisor(common, round.Count));
+        var most = rounds.Aggregate(0, (common, round) => CommonDivisor.Of(common, round.Count));
         for (var order = most; order > 1; order--)
             if (
                 most % order == 0
@@ -161,6 +161,4 @@ internal sealed class SymmetryFinder
         var inwards = segment.Chord.Left * Math.Sign(segment.Bulge);
         return segment.Middle + inwards.Unit() * (segment.Radius * (1 - Math.Sin(half) / half));
     }
-
-    private static int CommonDivisor(int a, int b) => b == 0 ? a : CommonDivisor(b, a % b);
 }

@@ -19,7 +19,7 @@ public sealed partial class Rosette
     {
         RosetteSizes.Radius(radius);
         RefuseNoStar(RosetteSizes.Count(count), every);
-        var strokes = StrokesOf(count, every);
+        var strokes = CommonDivisor.Of(count, every);
         return Of(RosetteFamily.Star, count, radius, 0, Draw, strokes, every);
 
         void Draw(RosetteDrafting drafting)
@@ -64,10 +64,6 @@ public sealed partial class Rosette
                 drafting.MarkPetalBefore(tip.Point.Towards(next.Point, 0.5));
         }
     }
-
-    /// <summary>Number of separate strokes of a star.</summary>
-    private static int StrokesOf(int count, int every) =>
-        every == 0 ? count : StrokesOf(every, count % every);
 
     private static void RefuseNoStar(int count, int every)
     {

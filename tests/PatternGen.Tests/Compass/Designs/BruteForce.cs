@@ -42,14 +42,16 @@ internal sealed class BruteForce
     internal IEnumerable<uint> Firsts() =>
         InOrder().Where(mask => Images(mask).All(image => !ComesBefore(image, mask)));
 
-    internal IEnumerable<uint> FirstsUpToReversal()
+    /// <summary>Of the firsts within limits, those whose reverse is nothing, beyond the limits, or not earlier.</summary>
+    internal IEnumerable<uint> FirstsUpToReversal(Func<uint, bool> isWithin)
     {
         var everything = (1u << _choices) - 1;
-        return Firsts()
-            .Where(mask =>
-                mask == everything
-                || Images(everything & ~mask).All(image => !ComesBefore(image, mask))
-            );
+        return Firsts().Where(isWithin).Where(mask => !IsLeftOut(mask, everything & ~mask));
+
+        bool IsLeftOut(uint mask, uint reverse) =>
+            reverse != 0
+            && isWithin(reverse)
+            && Images(reverse).Any(image => ComesBefore(image, mask));
     }
 
     private IEnumerable<uint> InOrder() =>

@@ -75,9 +75,9 @@ public class DesignSetSpecs
                 "f2to4",
                 "f1to4",
             ]);
-        designs.First().Orbits.ShouldBe([1]);
+        designs.First().KeptOrbits.ShouldBe([1]);
         designs.First().Parts.ShouldBe(drawing.OrbitParts(1));
-        designs.Orbits.Count.ShouldBe(4);
+        designs.KeptOrbits.Count.ShouldBe(4);
     }
 
     public static TheoryData<int, Symmetry> SmallFigures =>
@@ -102,17 +102,84 @@ public class DesignSetSpecs
     {
         var drawing = Figures.Of(Figures.Petals(n));
         var set = drawing.AllDesigns(keep);
-        var expected = BruteForce.Of(drawing, n, set.Orbits);
+        var expected = BruteForce.Of(drawing, n, set.KeptOrbits);
 
-        var found = set.Select(design => BruteForce.MaskOf(design.Orbits)).ToList();
+        var found = set.Select(design => BruteForce.MaskOf(design.KeptOrbits)).ToList();
 
         found.Count.ShouldBe(found.Distinct().Count());
         found.ShouldBe(expected.Firsts());
         set.Count.ShouldBe(found.Count);
         set.UpToReversal()
-            .Select(design => BruteForce.MaskOf(design.Orbits))
-            .ShouldBe(expected.FirstsUpToReversal());
-        set.UpToReversal().Count.ShouldBe(expected.FirstsUpToReversal().Count());
+            .Select(design => BruteForce.MaskOf(design.KeptOrbits))
+            .ShouldBe(expected.FirstsUpToReversal(_ => true));
+        set.UpToReversal().Count.ShouldBe(expected.FirstsUpToReversal(_ => true).Count());
+    }
+
+    /// <summary>Limits that hold both of a design and its reverse, one of them, and now this and now that.</summary>
+    [Theory]
+    [MemberData(nameof(SmallFigures))]
+    public void Up_to_reversal_within_limits_a_design_goes_only_if_its_reverse_stays(
+        int n,
+        Symmetry keep
+    )
+    {
+        var drawing = Figures.Of(Figures.Petals(n));
+        var all = drawing.AllDesigns(keep);
+        var expected = BruteForce.Of(drawing, n, all.KeptOrbits);
+        var choices = all.KeptOrbits.Count;
+        var half = choices / 2;
+
+        foreach (
+            var (min, max) in (ReadOnlySpan<(int, int)>)
+                [(1, half), (half, half), (half, choices), (half + 1, choices), (2, choices - 1)]
+        )
+        {
+            var set = all.WithOrbitCount(min, max).UpToReversal();
+            var masks = Same(set, mask => Orbits(mask) >= min && Orbits(mask) <= max);
+            set.Count.ShouldBe(masks);
+        }
+        foreach (
+            var (min, max) in (ReadOnlySpan<(double, double)>)
+                [(0.6001, 0.9901), (0.3001, 0.6999), (0.2001, 0.6001), (0.4001, 0.9001)]
+        )
+            Same(
+                all.UpToReversal().WithCarvedShare(min, max),
+                mask => Share(mask) >= min && Share(mask) <= max
+            );
+        foreach (var (min, max) in (ReadOnlySpan<(int, int)>)[(n, 2 * n), (2 * n, 3 * n), (n, 99)])
+            Same(
+                all.WithChipCount(min, max).UpToReversal(),
+                mask => Chips(mask) >= min && Chips(mask) <= max
+            );
+
+        int Same(DesignSet set, Func<uint, bool> isWithin)
+        {
+            var masks = expected.FirstsUpToReversal(isWithin).ToList();
+            set.Select(design => BruteForce.MaskOf(design.KeptOrbits)).ShouldBe(masks);
+            return masks.Count;
+        }
+
+        IEnumerable<IReadOnlyList<DrawingPart>> Carved(uint mask) =>
+            all.KeptOrbits.Where((_, i) => (mask >> i & 1) != 0);
+        int Orbits(uint mask) => BitOperations.PopCount(mask);
+        int Chips(uint mask) => Carved(mask).Sum(orbit => orbit.Count);
+        double Share(uint mask) =>
+            Carved(mask).Sum(orbit => orbit.Sum(part => part.Area))
+            / drawing.Parts.Sum(part => part.Area);
+    }
+
+    [Fact]
+    public void Designs_of_more_than_half_stay_up_to_reversal()
+    {
+        var designs = Figures.Of(Figures.Petals(6)).AllDesigns();
+
+        // Their reverses carve less than half (elementary).
+        var most = designs.WithCarvedShare(0.6, 0.99);
+        most.ShouldNotBeEmpty();
+        most.UpToReversal().ShouldBe(most);
+        // 3 of 4 orbits, whose reverse is one.
+        designs.WithOrbitCount(3, 3).UpToReversal().Count.ShouldBe(4);
+        designs.UpToReversal().WithOrbitCount(3, 3).Count().ShouldBe(4);
     }
 
     [Fact]
@@ -152,9 +219,26 @@ public class DesignSetSpecs
             [
                 all,
                 all.UpToReversal(),
-                all.CarvedShare(0.3, 0.5),
-                all.OrbitCount(2, 4).ChipCount(3, 12),
+                all.WithCarvedShare(0.3, 0.5),
+                all.WithOrbitCount(2, 4).WithChipCount(3, 12),
+                all.WithCarvedShare(0.4, 0.9).UpToReversal(),
             ];
+        }
+    }
+
+    [Fact]
+    public void Going_on_behind_two_designs_is_going_on_behind_the_later_one()
+    {
+        var set = Figures.Of(Figures.Petals(6)).AllDesigns(Symmetry.TurnsOf(3));
+        // By the number of orbits, and by the orbits.
+        var (one, two, more) = ("t3-1", "t3-2", "f1-2");
+
+        foreach (var (earlier, later) in (ReadOnlySpan<(string, string)>)[(one, two), (two, more)])
+        {
+            var behind = set.After(later);
+            set.After(earlier).After(later).ShouldBe(behind);
+            behind.After(earlier).ShouldBe(behind);
+            behind.After(later).ShouldBe(behind);
         }
     }
 
@@ -162,10 +246,10 @@ public class DesignSetSpecs
     public void Going_on_behind_any_choice_gives_what_comes_later()
     {
         var set = Figures.RingOfCells(8).AllDesigns(Symmetry.None);
-        var all = set.Select(design => design.Orbits.ToArray()).ToList();
+        var all = set.Select(design => design.KeptOrbits.ToArray()).ToList();
 
         // Cells 3 and 5 are no first of their class.
-        var behind = set.After("t1-4-6").Select(design => design.Orbits.ToArray()).ToList();
+        var behind = set.After("t1-4-6").Select(design => design.KeptOrbits.ToArray()).ToList();
 
         behind.ShouldBe(all.Where(orbits => orbits.Length > 2 || IsLater(orbits)));
 
@@ -179,20 +263,20 @@ public class DesignSetSpecs
         var all = Figures.Of(Figures.Petals(4)).AllDesigns(Symmetry.None);
 
         Same(
-            all.CarvedShare(0.25, 0.4),
+            all.WithCarvedShare(0.25, 0.4),
             design => design.CarvedShare is >= 0.25 - 1e-12 and <= 0.4 + 1e-12
         );
-        Same(all.ChipCount(3, 5), design => design.ChipCount is >= 3 and <= 5);
-        Same(all.OrbitCount(16, 99), design => design.OrbitCount >= 16);
+        Same(all.WithChipCount(3, 5), design => design.ChipCount is >= 3 and <= 5);
+        Same(all.WithOrbitCount(16, 99), design => design.OrbitCount >= 16);
         Same(
-            all.OrbitCount(2, 3).CarvedShare(0, 0.1).UpToReversal(),
+            all.WithOrbitCount(2, 3).WithCarvedShare(0, 0.1).UpToReversal(),
             design => design.OrbitCount is 2 or 3 && design.CarvedShare <= 0.1
         );
-        all.ChipCount(3, 5).Count.ShouldBeNull();
-        all.CarvedShare(0.25, 0.4).Count.ShouldBeNull();
-        all.OrbitCount(2, 3).Count.ShouldBe(all.Count(design => design.OrbitCount is 2 or 3));
-        all.OrbitCount(50, 60).ShouldBeEmpty();
-        all.OrbitCount(50, 60).Count.ShouldBe(0);
+        all.WithChipCount(3, 5).Count.ShouldBeNull();
+        all.WithCarvedShare(0.25, 0.4).Count.ShouldBeNull();
+        all.WithOrbitCount(2, 3).Count.ShouldBe(all.Count(design => design.OrbitCount is 2 or 3));
+        all.WithOrbitCount(50, 60).ShouldBeEmpty();
+        all.WithOrbitCount(50, 60).Count.ShouldBe(0);
 
         void Same(DesignSet limited, Func<Design, bool> isWanted) =>
             limited.Select(design => design.Id).ShouldBe(all.Where(isWanted).Select(d => d.Id));
@@ -204,8 +288,8 @@ public class DesignSetSpecs
         // 84 parts: so many choices of a few that nobody could wait for those of half the area.
         var set = Figures.Of(Figures.Petals(12)).AllDesigns(Symmetry.None);
 
-        set.CarvedShare(0.6, 0.601).First().CarvedShare.ShouldBe(0.6005, 0.0005 + 1e-12);
-        set.ChipCount(40, 41).First().ChipCount.ShouldBe(40);
+        set.WithCarvedShare(0.6, 0.601).First().CarvedShare.ShouldBe(0.6005, 0.0005 + 1e-12);
+        set.WithChipCount(40, 41).First().ChipCount.ShouldBe(40);
     }
 
     [Fact]
@@ -227,7 +311,7 @@ public class DesignSetSpecs
                 .Parts.Select(part => part.Number)
                 .ShouldBe(design.Parts.Select(part => part.Number));
         }
-        foreach (var design in none.CarvedShare(0.49, 0.5).Take(2000))
+        foreach (var design in none.WithCarvedShare(0.49, 0.5).Take(2000))
             none.Find(design.Id).ShouldBe(design);
     }
 
@@ -296,8 +380,66 @@ public class DesignSetSpecs
 
         var refusal = Should.Throw<PatternException>(() => drawing.AllDesigns(Symmetry.None));
         refusal.Message.ShouldContain("128");
-        refusal.Remedies[0].ShouldBe($"keep Full: {drawing.OrbitCount} orbits");
+        refusal.Remedies[0].ShouldBe($"keep Full: {drawing.OrbitCount} orbits to choose from");
         drawing.AllDesigns().Count.ShouldBe(BigInteger.Pow(2, drawing.OrbitCount) - 1);
+    }
+
+    [Fact]
+    public void Of_symmetries_that_leave_too_many_orbits_none_is_a_remedy()
+    {
+        var rings = Figures.Of(
+            Enumerable.Range(1, 130).Select(i => new Curve(new Circle(Point.Origin, i)))
+        );
+
+        // One for each ring, whatever is kept.
+        var refusal = Should.Throw<PatternException>(() => rings.AllDesigns());
+        refusal.Message.ShouldContain("130 orbits");
+        refusal.Remedies.ShouldBe(["a drawing of fewer lines"]);
+    }
+
+    [Fact]
+    public void Parts_that_stay_ground_do_not_count_as_orbits_to_choose_from()
+    {
+        // 256 cells round a plain middle: with m turns kept, 256 / m orbits of cells.
+        var ring = Figures.RingOfCells(256);
+        var refusal = Should.Throw<PatternException>(() => ring.AllDesigns(Symmetry.None));
+
+        refusal.Message.ShouldContain("256 orbits");
+        refusal
+            .Remedies.SkipLast(1)
+            .ShouldBe([
+                "keep Full: 1 orbit to choose from",
+                "keep TurnsOf(256): 1 orbit to choose from",
+                .. Enumerable
+                    .Range(1, 7)
+                    .Select(i => 1 << i)
+                    .Reverse()
+                    .Select(m => $"keep TurnsOf({m}): {256 / m} orbits to choose from"),
+            ]);
+        ring.AllDesigns(Symmetry.TurnsOf(2)).WithOrbitCount(128, 128).Count.ShouldBe(1);
+    }
+
+    [Fact]
+    public void The_default_value_is_no_design()
+    {
+        Design none = default;
+
+        foreach (
+            var asked in (Func<object>[])
+                [
+                    () => none.Id,
+                    () => none.ChipCount,
+                    () => none.OrbitCount,
+                    () => none.KeptOrbits,
+                    () => none.CarvedShare,
+                    () => none.Parts,
+                    () => none.Drawing,
+                ]
+        )
+            Should.Throw<InvalidOperationException>(asked).Message.ShouldContain("AllDesigns");
+        none.ToString().ShouldBe("no design");
+        none.ShouldBe(default);
+        none.ShouldNotBe(Figures.Of(Figures.Petals(6)).AllDesigns().First());
     }
 
     [Fact]
@@ -306,15 +448,15 @@ public class DesignSetSpecs
         var set = Figures.RingOfCells(128).AllDesigns(Symmetry.None);
 
         // Necklaces that may be turned over, of one, two and all beads (elementary).
-        set.OrbitCount(1, 1).Count().ShouldBe(1);
-        set.OrbitCount(2, 2).Count().ShouldBe(64);
-        set.OrbitCount(127, 128).Count().ShouldBe(2);
+        set.WithOrbitCount(1, 1).Count().ShouldBe(1);
+        set.WithOrbitCount(2, 2).Count().ShouldBe(64);
+        set.WithOrbitCount(127, 128).Count().ShouldBe(2);
         set.Take(100).Last().OrbitCount.ShouldBe(3);
         // The middle is orbit 1.
         var everyOther = Enumerable.Range(1, 64).Select(i => 2 * i);
         var middle = set.Find("t1-" + string.Join('-', everyOther));
         middle.Id.ShouldBe("t64-2");
-        set.OrbitCount(64, 64).First().Id.ShouldBe("t1-2to65");
+        set.WithOrbitCount(64, 64).First().Id.ShouldBe("t1-2to65");
         var some = set.Skip(5000).Take(2).ToList();
         set.After(some[0].Id).First().ShouldBe(some[1]);
     }
@@ -324,11 +466,11 @@ public class DesignSetSpecs
     {
         var designs = Figures.Of(Figures.Petals(6)).AllDesigns();
 
-        Should.Throw<ArgumentOutOfRangeException>(() => designs.CarvedShare(-0.1, 1));
-        Should.Throw<ArgumentOutOfRangeException>(() => designs.CarvedShare(0.5, 0.4));
-        Should.Throw<ArgumentOutOfRangeException>(() => designs.CarvedShare(double.NaN, 1));
-        Should.Throw<ArgumentOutOfRangeException>(() => designs.ChipCount(0, 1));
-        Should.Throw<ArgumentOutOfRangeException>(() => designs.OrbitCount(2, 1));
+        Should.Throw<ArgumentOutOfRangeException>(() => designs.WithCarvedShare(-0.1, 1));
+        Should.Throw<ArgumentOutOfRangeException>(() => designs.WithCarvedShare(0.5, 0.4));
+        Should.Throw<ArgumentOutOfRangeException>(() => designs.WithCarvedShare(double.NaN, 1));
+        Should.Throw<ArgumentOutOfRangeException>(() => designs.WithChipCount(0, 1));
+        Should.Throw<ArgumentOutOfRangeException>(() => designs.WithOrbitCount(2, 1));
         Should.Throw<ArgumentNullException>(() => designs.Find(null!));
     }
 
