@@ -5,6 +5,8 @@ internal sealed class RosettesTopic(string folder) : ITopic
 {
     private static Rosette Twelve => Rosette.Overlaid(2, 6, 40);
 
+    private static DesignSet SixTurns => Twelve.AllDesigns(Symmetry.TurnsOf(6));
+
     public string Title => "Rosettes drawn with the compass";
 
     public string Folder => folder;
@@ -20,6 +22,11 @@ internal sealed class RosettesTopic(string folder) : ITopic
                 (path, stop) => Twelve.Key().SaveAsync(path, For.Paper, cancellation: stop)
             ),
             Work.Picture("key.png", folder, of: "key.svg"),
+            new(
+                "designs-key.svg",
+                (path, stop) => SixTurns.Key().SaveAsync(path, For.Paper, cancellation: stop)
+            ),
+            Work.Picture("designs-key.png", folder, of: "designs-key.svg"),
             .. Steps("twelve-petals", Rosette.Petals(12, 40)),
             .. Steps("two-times-six", Twelve),
             .. RosetteSampler.All.SelectMany(Files),
@@ -30,13 +37,18 @@ internal sealed class RosettesTopic(string folder) : ITopic
             new("rosettes.png", "The sample rosettes on one sheet", ["rosettes.svg"]),
             new(
                 "designs.png",
-                "All designs that the drawing of two times six petals holds, if each is to look the same after a sixth of a turn; under each its id, f for those that keep all symmetry",
+                "All designs that the drawing of two times six petals holds, if each is to look the same after a sixth of a turn; under each its id",
                 ["designs.svg"]
             ),
             new(
                 "key.png",
                 "The same drawing with its orbits numbered: choose from it which to carve",
                 ["key.svg"]
+            ),
+            new(
+                "designs-key.png",
+                "The numbers in the ids of the designs above: t6-2-4 carves 2 and 4",
+                ["designs-key.svg"]
             ),
             Steps("twelve-petals-steps", "How twelve petals are drawn"),
             Steps("two-times-six-steps", "How two times six petals are drawn"),
@@ -57,9 +69,7 @@ internal sealed class RosettesTopic(string folder) : ITopic
     private static Pattern Designs =>
         ContactSheet.Of(
             "Two times six petals, all designs that look the same after a sixth of a turn",
-            Twelve
-                .AllDesigns(Symmetry.TurnsOf(6))
-                .Select(design => ((Pattern)design.Carve().WithDrawing(), design.Id)),
+            SixTurns.Select(design => ((Pattern)design.Carve().WithDrawing(), design.Id)),
             columns: 6
         );
 

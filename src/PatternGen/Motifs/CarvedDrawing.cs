@@ -91,7 +91,21 @@ public sealed class CarvedDrawing : Pattern
     internal override IEnumerable<string> Facts(Wording words) =>
         [
             DrawingTitle.Of(Drawing, words),
-            words.Carved([.. _parts.Select(part => part.Orbit).Distinct().Order()], CarvedShare),
+            words.Carved(
+                [
+                    .. _parts
+                        .GroupBy(part => part.Orbit)
+                        .OrderBy(orbit => orbit.Key)
+                        .Select(orbit =>
+                            words.CarvedOfOrbit(
+                                orbit.Key,
+                                orbit.Count(),
+                                Drawing.OrbitParts(orbit.Key).Count
+                            )
+                        ),
+                ],
+                CarvedShare
+            ),
         ];
 
     private protected override PatternNode Draw()

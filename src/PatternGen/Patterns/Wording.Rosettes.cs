@@ -36,6 +36,11 @@ public partial class Wording
         return $"{what}, radius {Millimetres(radius)}";
     }
 
+    /// <summary>What overlaid petals are called of which the later sets stop at the earlier ones: <c>2 × 6 petals overlaid, radius 40 mm, the later behind the earlier</c>.</summary>
+    /// <param name="rosette">What the rosette is called else.</param>
+    public virtual string RosetteBehind(string rosette) =>
+        $"{rosette}, the later behind the earlier";
+
     /// <summary>What a rosette in the plain centre of another is called: <c>24 rays, radius 40 mm, round 6 petals, radius 16 mm</c>.</summary>
     /// <param name="outer">What the outer one is called.</param>
     /// <param name="inner">What the inner one is called.</param>

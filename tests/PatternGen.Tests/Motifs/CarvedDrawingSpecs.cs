@@ -223,10 +223,11 @@ public class CarvedDrawingSpecs
             .Caption()
             .ShouldBe([
                 "Compass drawing 160 × 149.28 mm",
-                "Orbits 1, 2 and 4, 72.6 % of the figure",
+                "Orbit 1, orbit 2, orbit 4, 72.6 % of the figure",
                 "18 chips",
             ]);
         Six.CarveOrbits(2).Caption()[1].ShouldStartWith("Orbit 2, ");
+        Six.CarveAt(new Point(20, 0)).Caption()[1].ShouldStartWith("1 of 6 parts of orbit 1, ");
     }
 
     [Fact]

@@ -41,7 +41,9 @@ public partial class CompassSentenceSpecs
                 pencil.DivideCircle(pencil.Circle(centre), 15);
             })
             .Last()
-            .ShouldEndWith("should come back to 1, and ends 0.39 mm past it at 12.5 mm; stepped on a circle 7 times as large at 87.25 mm and brought in along the radii, it misses by 0.16 mm.");
+            .ShouldEndWith(
+                "should come back to 1, and ends 0.39 mm past it at 12.5 mm; stepped on a circle 7 times as large at 87.25 mm and brought in along the radii, it misses by 0.16 mm."
+            );
 
     [Fact]
     public void A_needle_beside_the_work_asks_for_scrap_wood() =>

@@ -39,7 +39,17 @@ public sealed partial class Rosette
         RefuseManyPetals(sets, petals, tips);
         var plain = RosetteSizes.Centre(centre, tips, radius);
         RefuseDiscOverCrossings(plain, OverlaidPetals.NearestCrossing(sets, petals, radius));
-        return Of(RosetteFamily.Overlaid, petals, radius, plain, Draw, sets);
+        return Of(
+            RosetteFamily.Overlaid,
+            petals,
+            radius,
+            plain,
+            Draw,
+            sets,
+            titled: crossing == PetalCrossing.Stopped
+                ? (words, title) => words.RosetteBehind(title)
+                : null
+        );
 
         void Draw(RosetteDrafting drafting)
         {

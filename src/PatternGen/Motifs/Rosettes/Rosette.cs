@@ -49,6 +49,9 @@ public sealed partial class Rosette : CompassDrawing
     /// <summary>Diameter of the disc in mm that stays plain in the middle; 0 if there is none.</summary>
     public double Centre { get; }
 
+    /// <summary>Returns what the rosette is called, for messages.</summary>
+    public override string ToString() => Title(Wording.English);
+
     /// <summary>What the rosette is called, for captions.</summary>
     internal string Title(Wording words) => _title(words);
 
@@ -59,7 +62,8 @@ public sealed partial class Rosette : CompassDrawing
         double centre,
         Action<RosetteDrafting> draw,
         int sets = 1,
-        int every = 1
+        int every = 1,
+        Func<Wording, string, string>? titled = null
     ) =>
         new(
             family,
@@ -67,6 +71,10 @@ public sealed partial class Rosette : CompassDrawing
             radius,
             centre,
             draw,
-            words => words.Rosette(family, count, radius, sets, every)
+            words =>
+            {
+                var title = words.Rosette(family, count, radius, sets, every);
+                return titled is null ? title : titled(words, title);
+            }
         );
 }

@@ -36,7 +36,11 @@ public static class RosetteSampler
         ),
         new(
             "Whirl in a square",
-            Rosette.Whirl(12, 36, WhirlTurn.Right, centre: 12).WithinPolygon(4)
+            Rosette.Whirl(12, 36, WhirlTurn.Right, centre: 12).WithinPolygon(4),
+            2,
+            3,
+            4,
+            5
         ),
     ];
 }

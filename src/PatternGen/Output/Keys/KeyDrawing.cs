@@ -28,22 +28,25 @@ internal sealed class KeyDrawing
     /// <summary>Heights of the middles of the numbers that stand beside the figure.</summary>
     private readonly List<double> _taken = [];
 
-    internal KeyDrawing(CompassDrawing drawing)
+    /// <param name="drawing">The drawing.</param>
+    /// <param name="orbits">Its parts by orbit; the first has the number 1.</param>
+    internal KeyDrawing(CompassDrawing drawing, IReadOnlyList<IReadOnlyList<DrawingPart>> orbits)
     {
         _lines.AddRange(drawing.Curves.Select(ChainOf));
-        var small = new List<IReadOnlyList<DrawingPart>>();
-        foreach (var orbit in Enumerable.Range(1, drawing.OrbitCount).Select(drawing.OrbitParts))
+        var small = new List<(string Number, IReadOnlyList<DrawingPart> Parts)>();
+        for (var i = 0; i < orbits.Count; i++)
         {
-            if (orbit[0].IsPlain)
+            var (number, parts) = ((i + 1).ToString(CultureInfo.InvariantCulture), orbits[i]);
+            if (parts[0].IsPlain)
                 continue;
-            var height = HeightIn(orbit[0]);
+            var height = HeightIn(parts[0], number);
             if (height >= Lowest)
-                _labels.AddRange(orbit.Select(part => Centred(part, height)));
+                _labels.AddRange(parts.Select(part => Centred(part, number, height)));
             else
-                small.Add(orbit);
+                small.Add((number, parts));
         }
-        foreach (var orbit in small)
-            SetBeside(drawing.Extents, orbit);
+        foreach (var (number, parts) in small)
+            SetBeside(drawing.Extents, number, parts);
     }
 
     internal IReadOnlyList<Chain> Lines => _lines;
@@ -53,27 +56,24 @@ internal sealed class KeyDrawing
     private static Chain ChainOf(Curve curve) =>
         Chain.Of(curve.IsCircle ? curve.Circle.ToContour().Segments : [curve.Segment]);
 
-    private static string Number(DrawingPart part) =>
-        part.Orbit.ToString(CultureInfo.InvariantCulture);
-
     /// <summary>As high as fits in the circle that fits in the part.</summary>
-    private static double HeightIn(DrawingPart part)
+    private static double HeightIn(DrawingPart part, string number)
     {
-        var width = Lettering.Width(Number(part), 1);
+        var width = Lettering.Width(number, 1);
         return Math.Min(Highest, 2 * part.Clearance / double.Hypot(width, 1));
     }
 
-    private static Label Centred(DrawingPart part, double height)
+    private static Label Centred(DrawingPart part, string number, double height)
     {
-        var width = Lettering.Width(Number(part), height);
-        return new(Number(part), part.InsidePoint - new Vector(width / 2, height / 2), height);
+        var width = Lettering.Width(number, height);
+        return new(number, part.InsidePoint - new Vector(width / 2, height / 2), height);
     }
 
     /// <summary>
     /// Sets the number of an orbit in the column to the right of the figure, with a line to one of its parts: which part and
     /// how high, so that the line crosses the fewest numbers, and of such ways the shortest.
     /// </summary>
-    private void SetBeside(Extents figure, IReadOnlyList<DrawingPart> orbit)
+    private void SetBeside(Extents figure, string number, IReadOnlyList<DrawingPart> orbit)
     {
         var left = figure.Max.X + Away * Beside;
         var ways =
@@ -84,7 +84,7 @@ internal sealed class KeyDrawing
             .ThenBy(way => way.way.Length)
             .First();
         _taken.Add(line.End.Y);
-        _labels.Add(new(Number(best), new(left, line.End.Y - Beside / 2), Beside));
+        _labels.Add(new(number, new(left, line.End.Y - Beside / 2), Beside));
         AddLine(best, line.End);
     }
 

@@ -74,4 +74,15 @@ public class DrawingKeySpecs
 
     private static Point Centre(Label label) =>
         label.At + new Vector(Lettering.Width(label.Text, label.Height) / 2, label.Height / 2);
+
+    [Fact]
+    public void The_key_of_designs_has_the_numbers_of_their_ids()
+    {
+        var designs = Rosette.Overlaid(2, 6, 40).AllDesigns(Symmetry.TurnsOf(6));
+        var numbers = designs.Key().Labels.Select(label => label.Text).Distinct().ToHashSet();
+
+        // All that may be carved, and nothing else: the first is the plain disc.
+        numbers.ShouldBe(["2", "3", "4", "5", "6", "7"], ignoreOrder: true);
+        designs.First().Id.ShouldBe("t6-2");
+    }
 }
