@@ -10,8 +10,8 @@ internal static class CurveCrossings
     internal static IReadOnlyList<Point> Between(Curve one, Curve other, Tolerance tolerance)
     {
         var places = new PointMerger(tolerance.Merge);
-        foreach (var part in Parts(one))
-        foreach (var otherPart in Parts(other))
+        foreach (var part in one.Segments)
+        foreach (var otherPart in other.Segments)
         {
             var meeting = part.Intersect(otherPart, tolerance);
             if (meeting.StretchCount > 0)
@@ -33,7 +33,7 @@ internal static class CurveCrossings
         Tolerance tolerance
     )
     {
-        var parts = Parts(curve).ToArray();
+        var parts = curve.Segments.ToArray();
         // A far place is an end, or the place straight beyond the centre of an arc.
         IEnumerable<Point> far = parts.SelectMany(part => (Point[])[part.Start, part.End]);
         if (!parts[0].IsLine)
@@ -45,7 +45,4 @@ internal static class CurveCrossings
         }
         return (parts.Min(part => part.DistanceTo(from)), far.Max(from.DistanceTo));
     }
-
-    private static IEnumerable<Segment> Parts(Curve curve) =>
-        curve.IsCircle ? curve.Circle.ToContour().Segments : [curve.Segment];
 }

@@ -48,6 +48,9 @@ public readonly record struct Curve
     /// <summary>Length in mm.</summary>
     public double Length => IsCircle ? _circle.Length : _segment.Length;
 
+    /// <summary>The curve as a run of segments; a whole circle as two half circles.</summary>
+    internal IEnumerable<Segment> Segments => IsCircle ? _circle.ToContour().Segments : [_segment];
+
     /// <summary>Returns the curve moved, turned, mirrored or scaled.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The transform takes it beyond 2 km.</exception>
     public Curve Transformed(Transform transform) =>

@@ -49,6 +49,9 @@ internal static class SmoothJoint
     /// <summary>Whether an angle on the left is that of a corner pointing out, and not of a smooth joint.</summary>
     internal static bool IsTip(double angleOnLeft) => angleOnLeft < Math.PI - Near;
 
+    /// <summary>Whether it is that of a corner pointing in.</summary>
+    internal static bool IsInward(double angleOnLeft) => angleOnLeft > Math.PI + Near;
+
     /// <summary>By how much the direction turns to the left, in radians from -π to π.</summary>
     private static double Turn(Segment arriving, Segment leaving)
     {

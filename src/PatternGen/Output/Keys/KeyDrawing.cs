@@ -32,7 +32,7 @@ internal sealed class KeyDrawing
     /// <param name="orbits">Its parts by orbit; the first has the number 1.</param>
     internal KeyDrawing(CompassDrawing drawing, IReadOnlyList<IReadOnlyList<DrawingPart>> orbits)
     {
-        _lines.AddRange(drawing.Curves.Select(ChainOf));
+        _lines.AddRange(drawing.Curves.Select(curve => Chain.Of(curve.Segments)));
         var small = new List<(string Number, IReadOnlyList<DrawingPart> Parts)>();
         for (var i = 0; i < orbits.Count; i++)
         {
@@ -52,9 +52,6 @@ internal sealed class KeyDrawing
     internal IReadOnlyList<Chain> Lines => _lines;
 
     internal IReadOnlyList<Label> Labels => _labels;
-
-    private static Chain ChainOf(Curve curve) =>
-        Chain.Of(curve.IsCircle ? curve.Circle.ToContour().Segments : [curve.Segment]);
 
     /// <summary>As high as fits in the circle that fits in the part.</summary>
     private static double HeightIn(DrawingPart part, string number)
@@ -111,7 +108,7 @@ internal sealed class KeyDrawing
     private void AddLine(DrawingPart part, Point to)
     {
         var ring = new Circle(part.InsidePoint, Math.Min(LargestRing, part.Clearance / 2));
-        _lines.Add(ChainOf(ring));
+        _lines.Add(Chain.Of(ring.ToContour().Segments));
         var towards = (to - ring.Centre).Unit();
         _lines.Add(Chain.Line(ring.Centre + towards * ring.Radius, to));
     }

@@ -8,20 +8,8 @@ internal static class FrameClip
     internal static IEnumerable<Chain> Inside(Curve curve, Extents frame)
     {
         if (frame.Contains(curve.Extents))
-            return [Whole(curve)];
-        var segments = curve.IsCircle
-            ? curve.Circle.ToContour().Segments
-            : Chain.Of(curve.Segment).Segments;
-        return segments.SelectMany(segment => Parts(segment, frame));
-    }
-
-    private static Chain Whole(Curve curve)
-    {
-        if (!curve.IsCircle)
-            return Chain.Of(curve.Segment);
-        // Once round and back, which is written as a circle.
-        var ring = curve.Circle.ToContour().Vertices;
-        return new([.. ring, ring[0]]);
+            return [Chain.Of(curve.Segments)];
+        return Chain.Of(curve.Segments).Segments.SelectMany(segment => Parts(segment, frame));
     }
 
     private static IEnumerable<Chain> Parts(Segment segment, Extents frame)

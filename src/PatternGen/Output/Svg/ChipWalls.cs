@@ -23,9 +23,6 @@ internal sealed class ChipWalls
     /// <summary>Share of its radius by which a circle may reach over another side, or rounding would refuse all.</summary>
     private const double Over = 1e-3;
 
-    /// <summary>A turn this near to none is a side that goes on; this near to a half turn it is a sharp tip, whichever way rounding takes it.</summary>
-    private const double Slight = 1e-3;
-
     /// <summary>Turn from one facet to the next round a corner that points inward.</summary>
     private const double CornerStep = Math.PI / 12;
 
@@ -58,17 +55,18 @@ internal sealed class ChipWalls
 
     private void AddSide(Segment before, Segment side, Segment after)
     {
-        var (start, end) = (Turn(before, side), Turn(side, after));
-        if (IsInward(start))
-            AddCone(before, side, start);
-        var last = Foot(side.Start, side.NormalAt(0), isTip: IsTip(start));
+        var start = SmoothJoint.AngleOnLeft(before, side);
+        var endsInTip = SmoothJoint.IsTip(SmoothJoint.AngleOnLeft(side, after));
+        if (SmoothJoint.IsInward(start))
+            AddCone(before, side, start - Math.PI);
+        var last = Foot(side.Start, side.NormalAt(0), SmoothJoint.IsTip(start));
         double done = 0;
         for (var i = 1; i <= _places; i++)
         {
             // Closer together near the corners, where the valley turns.
             var share = (1 - Math.Cos(Math.PI * i / _places)) / 2;
             var along = side.Length * share;
-            var isTip = i == _places && IsTip(end);
+            var isTip = endsInTip && i == _places;
             var next = Foot(side.PointAt(along), side.NormalAt(along), isTip);
             Add(last, next, side.PartBulge(share - done));
             (last, done) = (next, share);
@@ -76,14 +74,17 @@ internal sealed class ChipWalls
     }
 
     /// <summary>Where the outline turns inward, the wall goes round the corner as a cone.</summary>
+    /// <param name="before">The side before the corner.</param>
+    /// <param name="side">The side after it.</param>
+    /// <param name="turn">By how much the outline turns to the right there, in radians.</param>
     private void AddCone(Segment before, Segment side, double turn)
     {
         var normal = before.NormalAt(before.Length);
         var last = Foot(side.Start, normal, isTip: false);
-        var steps = (int)Math.Ceiling(-turn / CornerStep);
+        var steps = (int)Math.Ceiling(turn / CornerStep);
         for (var i = 1; i <= steps; i++)
         {
-            var turned = Transform.Rotate(Angle.FromRadians(turn * i / steps)).Apply(normal);
+            var turned = Transform.Rotate(Angle.FromRadians(-turn * i / steps)).Apply(normal);
             var next = Foot(side.Start, turned, isTip: false);
             Add(last, next, 0);
             last = next;
@@ -115,15 +116,4 @@ internal sealed class ChipWalls
         }
         return new(edge, edge + normal * inside, inside, normal);
     }
-
-    /// <summary>By how much, in radians, the outline turns from one side to the next: left where the corner is a tip.</summary>
-    private static double Turn(Segment side, Segment next)
-    {
-        var (from, to) = (side.TangentAt(side.Length), next.TangentAt(0));
-        return Math.Atan2(from.Cross(to), from.Dot(to));
-    }
-
-    private static bool IsInward(double turn) => turn is < -Slight and > Slight - Math.PI;
-
-    private static bool IsTip(double turn) => Math.Abs(turn) >= Slight && !IsInward(turn);
 }
