@@ -1,5 +1,7 @@
 using BenchmarkDotNet.Attributes;
+using NetTopologySuite.Algorithm;
 using NetTopologySuite.Geometries;
+using NetTopologySuite.Noding;
 using NetTopologySuite.Operation.Polygonize;
 using PatternGen.Geometry;
 
@@ -25,21 +27,25 @@ public class ArrangementBench
     [Benchmark(Baseline = true)]
     public int PatternGen() => Arrangement.Of(_curves).Faces.Count;
 
+    /// <summary>The quickest of its noders; it leaves points that arithmetic tells apart two.</summary>
     [Benchmark]
     public int NetTopologySuite()
     {
+        var noder = new MCIndexNoder(new IntersectionAdder(new RobustLineIntersector()));
+        noder.ComputeNodes([.. _curves.Select(Flat)]);
         var polygonizer = new Polygonizer();
-        polygonizer.Add(new MultiLineString([.. _curves.Select(Flat)]).Union());
+        foreach (var piece in noder.GetNodedSubstrings())
+            polygonizer.Add(new LineString(piece.Coordinates));
         return polygonizer.GetPolygons().Count;
     }
 
-    private static LineString Flat(Curve curve)
+    private static ISegmentString Flat(Curve curve)
     {
         var ring = Enumerable
             .Range(0, 64)
             .Select(i => curve.Circle.Centre.Polar(curve.Circle.Radius, Angle.OfTurn(i / 64.0)))
             .Select(point => new Coordinate(point.X, point.Y))
             .ToList();
-        return new([.. ring, ring[0]]);
+        return new NodedSegmentString([.. ring, ring[0]], null);
     }
 }

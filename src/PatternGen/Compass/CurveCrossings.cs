@@ -9,7 +9,7 @@ internal static class CurveCrossings
     /// <exception cref="PatternException">They run along each other.</exception>
     internal static IReadOnlyList<Point> Between(Curve one, Curve other, Tolerance tolerance)
     {
-        var places = new PointMerger(tolerance.Merge);
+        using var places = new PointMerger(tolerance.Merge);
         foreach (var part in one.Segments)
         foreach (var otherPart in other.Segments)
         {
@@ -23,7 +23,7 @@ internal static class CurveCrossings
             for (var i = 0; i < meeting.PointCount; i++)
                 places.IdOf(meeting.PointAt(i));
         }
-        return places.Points;
+        return [.. places.Points];
     }
 
     /// <summary>How far the nearest and the farthest place of a curve are from a point.</summary>

@@ -17,7 +17,7 @@ internal sealed class GridSnapper
         _refusals = new SnapRefusal?[contours.Length];
         _corners = new int[contours.Length][];
         _tolerance = ToleranceOf(contours);
-        var merger = new PointMerger(_tolerance.Merge);
+        using var merger = new PointMerger(_tolerance.Merge);
         for (var i = 0; i < contours.Length; i++)
         {
             var vertices = Guard.NotNull(contours[i]).Span;

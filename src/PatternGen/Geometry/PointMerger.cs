@@ -1,5 +1,3 @@
-using System.Runtime.InteropServices;
-
 namespace PatternGen.Geometry;
 
 /// <summary>Gives points that count as one the same number, and the place of the first of them.</summary>
@@ -7,16 +5,16 @@ namespace PatternGen.Geometry;
 /// Points are kept in a hashed grid whose cells are a few merge distances wide, so that near ones lie in at most four cells.
 /// Cells that hash alike share a chain of points: the distance tells them apart.
 /// </remarks>
-internal sealed class PointMerger
+internal sealed class PointMerger : IDisposable
 {
     /// <summary>Width of a cell in merge distances. Below 2 a point's neighbours would lie in more than four cells; far above, cells would hold many points.</summary>
     private const double CellInMerges = 8;
 
     private readonly double _merge;
     private readonly double _cell;
-    private readonly List<Point> _points = [];
-    private readonly List<int> _nextInChain = [];
-    private int[] _chains = NoChains(16);
+    private readonly Scratch<Point> _points = new();
+    private readonly Scratch<int> _nextInChain = new();
+    private Scratch<int> _chains = Scratch<int>.Of(16, -1);
 
     internal PointMerger(double merge)
     {
@@ -24,9 +22,7 @@ internal sealed class PointMerger
         _cell = merge * CellInMerges;
     }
 
-    internal IReadOnlyList<Point> Points => _points;
-
-    internal ReadOnlySpan<Point> Span => CollectionsMarshal.AsSpan(_points);
+    internal ReadOnlySpan<Point> Points => _points.Span;
 
     /// <summary>The number of the known point nearest within the merge distance, or a new number.</summary>
     internal int IdOf(Point point)
@@ -40,13 +36,16 @@ internal sealed class PointMerger
     {
         var (left, right) = (Cell(point.X - _merge), Cell(point.X + _merge));
         var (low, high) = (Cell(point.Y - _merge), Cell(point.Y + _merge));
+        ReadOnlySpan<Point> points = _points.Span;
+        ReadOnlySpan<int> next = _nextInChain.Span;
+        ReadOnlySpan<int> chains = _chains.Span;
         var (nearest, distance) = (-1, double.PositiveInfinity);
         for (var x = left; x <= right; x++)
         for (var y = low; y <= high; y++)
         {
-            for (var id = _chains[Chain(x, y)]; id >= 0; id = _nextInChain[id])
+            for (var id = chains[Chain(x, y)]; id >= 0; id = next[id])
             {
-                var away = (_points[id] - point).LengthSquared;
+                var away = (points[id] - point).LengthSquared;
                 if (away <= _merge * _merge && away < distance)
                     (nearest, distance) = (id, away);
             }
@@ -54,9 +53,16 @@ internal sealed class PointMerger
         return nearest;
     }
 
+    public void Dispose()
+    {
+        _points.Dispose();
+        _nextInChain.Dispose();
+        _chains.Dispose();
+    }
+
     private int Add(Point point)
     {
-        if (_points.Count == _chains.Length)
+        if (_points.Count == _chains.Count)
             Grow();
         _points.Add(point);
         _nextInChain.Add(-1);
@@ -66,15 +72,18 @@ internal sealed class PointMerger
 
     private void Grow()
     {
-        _chains = NoChains(4 * _chains.Length);
+        var more = Scratch<int>.Of(4 * _chains.Count, -1);
+        _chains.Dispose();
+        _chains = more;
         for (var id = 0; id < _points.Count; id++)
             Link(id);
     }
 
     private void Link(int id)
     {
-        ref var first = ref _chains[Chain(Cell(_points[id].X), Cell(_points[id].Y))];
-        (_nextInChain[id], first) = (first, id);
+        var point = _points.Span[id];
+        ref var first = ref _chains.Span[Chain(Cell(point.X), Cell(point.Y))];
+        (_nextInChain.Span[id], first) = (first, id);
     }
 
     private long Cell(double coordinate) => (long)Math.Floor(coordinate / _cell);
@@ -83,13 +92,6 @@ internal sealed class PointMerger
     private int Chain(long x, long y)
     {
         var hash = unchecked(((ulong)x * 0x9E3779B97F4A7C15 + (ulong)y) * 0xC2B2AE3D27D4EB4F);
-        return (int)(hash >> 32) & (_chains.Length - 1);
-    }
-
-    private static int[] NoChains(int count)
-    {
-        var chains = new int[count];
-        Array.Fill(chains, -1);
-        return chains;
+        return (int)(hash >> 32) & (_chains.Count - 1);
     }
 }

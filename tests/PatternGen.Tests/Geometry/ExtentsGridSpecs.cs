@@ -57,7 +57,7 @@ public class ExtentsGridSpecs
         merger.IdOf(new(0.2, 0)).ShouldBe(1);
         merger.IdOf(new(0.19, 0.01)).ShouldBe(1);
         merger.IdOf(new(-0.05, -0.05)).ShouldBe(0);
-        merger.Points.ShouldBe([new(0, 0), new(0.2, 0)]);
+        merger.Points.ToArray().ShouldBe([new(0, 0), new(0.2, 0)]);
     }
 
     [Fact]

@@ -46,51 +46,41 @@ internal static class ArrangementMaker
     private static Arrangement Make(Curve[] curves, Tolerance tolerance)
     {
         var strands = StrandSet.Of(curves, tolerance);
-        var cuts = StrandCuts.Of(strands, tolerance);
-        for (var round = 1; cuts.HasOverlaps && round <= Rounds; round++)
+        for (var round = 0; ; round++)
         {
-            strands =
-            [
-                .. Pieces(strands, cuts, cuts.AtOverlaps, tolerance)
-                    .Select(part => part.ToStrand()),
-            ];
-            cuts = StrandCuts.Of(strands, tolerance);
+            using var cuts = StrandCuts.Of(strands, tolerance);
+            var isLast = !cuts.HasOverlaps || round == Rounds;
+            using var pieces = StrandPieces.Of(strands, cuts, isLast ? cuts.All : cuts.AtOverlaps);
+            SameEdges.Merge(pieces, cuts.Points.Length, tolerance);
+            EdgePiece[] edges = [.. pieces.Span];
+            if (!isLast)
+            {
+                strands = Array.ConvertAll(edges, edge => edge.ToStrand());
+                continue;
+            }
+            var nodes = Renumber(edges, cuts.Points);
+            return new(curves, tolerance, nodes, edges, LeavingOrder.Of(edges, nodes.Length));
         }
-        EdgePiece[] edges = [.. Pieces(strands, cuts, cuts.All, tolerance)];
-        var nodes = Renumber(edges, cuts.Points);
-        return new(curves, tolerance, nodes, edges, LeavingOrder.Of(edges, nodes.Length));
-    }
-
-    private static List<EdgePiece> Pieces(
-        Strand[] strands,
-        StrandCuts cuts,
-        CutLists lists,
-        Tolerance tolerance
-    )
-    {
-        var pieces = StrandPieces.Of(strands, cuts, lists);
-        SameEdges.Merge(pieces, cuts.Points.Length, tolerance);
-        return pieces;
     }
 
     /// <summary>Numbers the points on at which an edge is left, and returns them: a piece shorter than the tolerance vanishes with its points.</summary>
     private static Point[] Renumber(EdgePiece[] edges, ReadOnlySpan<Point> points)
     {
-        var numbers = new int[points.Length];
-        Array.Fill(numbers, -1);
-        var nodes = new List<Point>(points.Length);
+        using var numbers = Scratch<int>.Of(points.Length, -1);
+        using var nodes = new Scratch<Point>(points.Length);
         foreach (ref var edge in edges.AsSpan())
             edge = edge.Between(NumberOf(edge.From, points), NumberOf(edge.To, points));
-        return [.. nodes];
+        return [.. nodes.Span];
 
         int NumberOf(int point, ReadOnlySpan<Point> places)
         {
-            if (numbers[point] < 0)
+            ref var number = ref numbers.Span[point];
+            if (number < 0)
             {
-                numbers[point] = nodes.Count;
+                number = nodes.Count;
                 nodes.Add(places[point]);
             }
-            return numbers[point];
+            return number;
         }
     }
 

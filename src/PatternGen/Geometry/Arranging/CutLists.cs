@@ -1,29 +1,33 @@
 namespace PatternGen.Geometry;
 
 /// <summary>The points that cut each strand, by number; the same one may be there several times.</summary>
-internal sealed class CutLists
+internal sealed class CutLists : IDisposable
 {
-    private readonly int[] _last;
-    private readonly List<(int Point, int Before)> _cuts = [];
+    private readonly Scratch<int> _last;
+    private readonly Scratch<(int Point, int Before)> _cuts = new();
 
-    internal CutLists(int strands)
-    {
-        _last = new int[strands];
-        Array.Fill(_last, -1);
-    }
+    internal CutLists(int strands) => _last = Scratch<int>.Of(strands, -1);
 
     internal int Count => _cuts.Count;
 
     internal void Add(int strand, int point)
     {
-        _cuts.Add((point, _last[strand]));
-        _last[strand] = _cuts.Count - 1;
+        ref var last = ref _last.Span[strand];
+        _cuts.Add((point, last));
+        last = _cuts.Count - 1;
     }
 
     /// <summary>Adds the points of a strand to a list.</summary>
     internal void CopyTo(List<int> points, int strand)
     {
-        for (var cut = _last[strand]; cut >= 0; cut = _cuts[cut].Before)
-            points.Add(_cuts[cut].Point);
+        var cuts = _cuts.Span;
+        for (var cut = _last.Span[strand]; cut >= 0; cut = cuts[cut].Before)
+            points.Add(cuts[cut].Point);
+    }
+
+    public void Dispose()
+    {
+        _last.Dispose();
+        _cuts.Dispose();
     }
 }

@@ -5,13 +5,16 @@ internal sealed class FaceWalks
 {
     private readonly Arrangement _arrangement;
     private readonly int[] _walkOf;
-    private readonly List<int> _firstOf = [];
-    private readonly List<double> _areas = [];
-    private readonly List<int> _componentOf = [];
+    private readonly List<int> _firstOf;
+    private readonly List<double> _areas;
+    private readonly List<int> _componentOf;
 
     internal FaceWalks(Arrangement arrangement)
     {
         _arrangement = arrangement;
+        // As many as there are if all hangs together, by Euler's formula.
+        var walks = Math.Max(1, 2 - arrangement.NodeCount + arrangement.EdgePieces.Length);
+        (_firstOf, _areas, _componentOf) = (new(walks), new(walks), new(walks));
         _walkOf = new int[arrangement.HalfEdgeCount];
         Array.Fill(_walkOf, -1);
         for (var halfEdge = 0; halfEdge < _walkOf.Length; halfEdge++)

@@ -17,14 +17,14 @@ internal sealed class LeavingOrder
     private readonly EdgePiece[] _edges;
     private readonly int[] _starts;
     private readonly int[] _leaving;
-    private readonly double[] _directions;
+    private readonly Scratch<double> _directions;
 
     private LeavingOrder(EdgePiece[] edges, int nodes)
     {
         _edges = edges;
         _starts = new int[nodes + 1];
         _leaving = new int[2 * edges.Length];
-        _directions = new double[2 * edges.Length];
+        _directions = Scratch<double>.Of(2 * edges.Length, 0);
     }
 
     /// <summary>Where the half-edges of each node start in <see cref="Leaving"/>.</summary>
@@ -38,6 +38,7 @@ internal sealed class LeavingOrder
         order.Gather();
         for (var node = 0; node < nodes; node++)
             order.Sort(order._starts[node], order._starts[node + 1] - order._starts[node]);
+        order._directions.Dispose();
         return order;
     }
 
@@ -66,14 +67,14 @@ internal sealed class LeavingOrder
     {
         _leaving[place] = halfEdge;
         // The chord turned back by half the sweep α, times 1 + b²: cos α is (1 - b²) / (1 + b²), sin α is 2b / (1 + b²).
-        _directions[place] = Diamond.Of(chord * (1 - b * b) - chord.Left * (2 * b));
+        _directions.Span[place] = Diamond.Of(chord * (1 - b * b) - chord.Left * (2 * b));
     }
 
     private void Sort(int start, int count)
     {
         if (count < 2)
             return;
-        var directions = _directions.AsSpan(start, count);
+        var directions = _directions.Span.Slice(start, count);
         var leaving = _leaving.AsSpan(start, count);
         KeySort.Sort(directions, leaving);
         var (widest, isNear) = Gaps(directions);

@@ -1,18 +1,18 @@
-using System.Runtime.InteropServices;
-
 namespace PatternGen.Geometry;
 
 /// <summary>Finds edges that run along each other, and makes them one with the sources of all.</summary>
 internal static class SameEdges
 {
     /// <summary>Of edges that run along each other keeps the first, in place.</summary>
-    internal static void Merge(List<EdgePiece> edges, int points, Tolerance tolerance)
+    internal static void Merge(Scratch<EdgePiece> edges, int points, Tolerance tolerance)
     {
-        var all = CollectionsMarshal.AsSpan(edges);
+        var all = edges.Span;
         var count = 0;
         // The edges kept between a point and others, as chains: an edge is in that of its smaller point.
-        var (first, next) = (new int[points], new int[all.Length]);
-        Array.Fill(first, -1);
+        using var firsts = Scratch<int>.Of(points, -1);
+        using var nexts = Scratch<int>.Of(all.Length, -1);
+        var first = firsts.Span;
+        var next = nexts.Span;
         foreach (ref readonly var edge in all)
         {
             ref var chain = ref first[Math.Min(edge.From, edge.To)];
@@ -27,7 +27,7 @@ internal static class SameEdges
             (next[count], chain) = (chain, count);
             all[count++] = edge;
         }
-        edges.RemoveRange(count, edges.Count - count);
+        edges.Cut(count);
     }
 
     private static bool AreSame(in EdgePiece one, in EdgePiece other, Tolerance tolerance) =>

@@ -6,7 +6,7 @@ namespace PatternGen.Geometry;
 /// small angle they stay together for a while, and any place there is as good; so such meetings come last, and take over
 /// points that already lie on both. Three curves tangent in one point then share it.
 /// </remarks>
-internal sealed class StrandCuts
+internal sealed class StrandCuts : IDisposable
 {
     /// <summary>
     /// Sine of the angle from which on two strands cross clearly: places of one crossing then differ by ten merge distances
@@ -34,7 +34,7 @@ internal sealed class StrandCuts
     }
 
     /// <summary>The points, merged, by number.</summary>
-    internal ReadOnlySpan<Point> Points => _points.Span;
+    internal ReadOnlySpan<Point> Points => _points.Points;
 
     internal CutLists All { get; }
 
@@ -60,6 +60,13 @@ internal sealed class StrandCuts
 
     /// <summary>The number of a point that a whole circle gets which nothing meets: it starts and ends there.</summary>
     internal int SeamOf(Circle circle) => _points.IdOf(circle.RightMost);
+
+    public void Dispose()
+    {
+        All.Dispose();
+        AtOverlaps.Dispose();
+        _points.Dispose();
+    }
 
     /// <summary>Ends come first, so that points found later take over their exact places.</summary>
     private void CutAtEnds()

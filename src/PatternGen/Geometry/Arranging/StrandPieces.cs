@@ -4,7 +4,7 @@ namespace PatternGen.Geometry;
 internal sealed class StrandPieces
 {
     private readonly StrandCuts _cuts;
-    private readonly List<EdgePiece> _pieces;
+    private readonly Scratch<EdgePiece> _pieces;
     private readonly List<int> _points = [];
     private double[] _keys = [];
 
@@ -17,7 +17,7 @@ internal sealed class StrandPieces
     /// <param name="strands">What is cut.</param>
     /// <param name="cuts">The points.</param>
     /// <param name="lists">Which of the points cut.</param>
-    internal static List<EdgePiece> Of(Strand[] strands, StrandCuts cuts, CutLists lists)
+    internal static Scratch<EdgePiece> Of(Strand[] strands, StrandCuts cuts, CutLists lists)
     {
         var pieces = new StrandPieces(cuts, lists.Count + strands.Length);
         for (var i = 0; i < strands.Length; i++)

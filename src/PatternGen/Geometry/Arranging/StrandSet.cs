@@ -4,19 +4,20 @@ namespace PatternGen.Geometry;
 internal sealed class StrandSet
 {
     private readonly Tolerance _tolerance;
-    private readonly List<(Strand Strand, List<int> Sources)> _strands = [];
+    private readonly List<(Strand Strand, List<int> Sources)> _strands;
     private readonly Dictionary<int, List<int>> _circlesRound = [];
     private readonly PointMerger _centres;
 
-    private StrandSet(Tolerance tolerance)
+    private StrandSet(int curves, Tolerance tolerance)
     {
+        _strands = new(curves);
         _tolerance = tolerance;
         _centres = new(tolerance.Merge);
     }
 
     internal static Strand[] Of(Curve[] curves, Tolerance tolerance)
     {
-        var set = new StrandSet(tolerance);
+        var set = new StrandSet(curves.Length, tolerance);
         for (var i = 0; i < curves.Length; i++)
             if (curves[i].IsCircle)
                 set.AddCircle(curves[i].Circle, i);
