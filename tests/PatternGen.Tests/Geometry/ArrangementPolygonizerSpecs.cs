@@ -45,9 +45,7 @@ public class ArrangementPolygonizerSpecs
         face.Walks.Sum(walk => walk.Sum(half => half.Segments.Sum(segment => segment.Length)));
 
     private static IEnumerable<LineString> Lines(Curve curve) =>
-        (curve.IsCircle ? curve.Circle.ToContour().Segments : [curve.Segment]).Select(segment =>
-            Flat.Line(segment, Accuracy)
-        );
+        curve.Segments.Select(segment => Flat.Line(segment, Accuracy));
 
     private static Curve Any(Random random)
     {
