@@ -150,8 +150,8 @@ public class NearestSpecs
                     var distance = one.NearestTo(other).Distance;
                     other
                         .NearestTo(one)
-                        .Distance.ShouldBe(distance, 1e-6 * (distance == 0 ? 1 : 1e-5));
-                    one.Reversed().NearestTo(other).Distance.ShouldBe(distance, 1e-6);
+                        .Distance.ShouldBe(distance, 1e-9);
+                    one.Reversed().NearestTo(other).Distance.ShouldBe(distance, 1e-9);
                 },
                 iter: 20000
             );
