@@ -18,6 +18,8 @@ internal sealed class ChipShape : IEquatable<ChipShape>
     /// <summary>For each ring the number of corners up to its end.</summary>
     private readonly int[] _ends;
 
+    private readonly Lazy<Roof> _roof;
+
     /// <param name="outline">Counter-clockwise.</param>
     /// <param name="holes">Clockwise, inside the outline and apart from each other, but for points where they touch.</param>
     internal ChipShape(Contour outline, params Contour[] holes)
@@ -28,6 +30,7 @@ internal sealed class ChipShape : IEquatable<ChipShape>
         _ends[0] = outline.Count;
         for (var i = 0; i < holes.Length; i++)
             _ends[i + 1] = _ends[i] + holes[i].Count;
+        _roof = new(() => Roof.Over(outline, holes));
         if (holes.Length > 0)
             _allCorners = [.. outline.Vertices, .. holes.SelectMany(hole => hole.Vertices)];
     }
@@ -35,6 +38,9 @@ internal sealed class ChipShape : IEquatable<ChipShape>
     internal Contour Outline { get; }
 
     internal IReadOnlyList<Contour> Holes => _holes;
+
+    /// <summary>How its walls meet: made once, when first asked for, whatever the number of repeats.</summary>
+    internal Roof Roof => _roof.Value;
 
     internal int RingCount => _ends.Length;
 
