@@ -1,0 +1,82 @@
+using PatternGen.Geometry;
+
+namespace PatternGen;
+
+/// <summary>Checks of each chip alone: how deep, how wide, how sharp, how hollow. Worked out once for all repeats of one size.</summary>
+internal sealed class ShapeCheck(InspectionJob job)
+{
+    /// <summary>Sizes that agree to this share are one.</summary>
+    private const double SizeShare = 1e-9;
+
+    private readonly Dictionary<(int Shape, long Size), Occurrence[]> _known = [];
+
+    internal void Run()
+    {
+        for (var i = 0; i < job.Layout.Chips.Count; i++)
+        {
+            var chip = job.Layout.Chips[i];
+            foreach (var found in FaultsOf(chip))
+                job.Found.Add(
+                    found with
+                    {
+                        Chip = i,
+                        Place = chip.Placement.Apply(found.Place),
+                    }
+                );
+        }
+    }
+
+    /// <summary>What is wrong with a chip of this shape and size, at places in its own frame.</summary>
+    private Occurrence[] FaultsOf(in LaidChip chip)
+    {
+        var scale = chip.Placement.Scale;
+        var key = (chip.Shape, (long)Math.Round(Math.Log(scale) / SizeShare));
+        if (!_known.TryGetValue(key, out var faults))
+            _known.Add(key, faults = [.. Faults(job.Layout.ShapeOf(chip), scale)]);
+        return faults;
+    }
+
+    private IEnumerable<Occurrence> Faults(ShapeFacts shape, double scale)
+    {
+        const double slack = InspectionJob.Slack;
+        var limits = job.Limits;
+        var roof = shape.Roof;
+        var clearance = roof.Clearance * scale;
+        var (width, depth) = (2 * clearance, job.Cutter.DepthFor(clearance));
+        if (job.Stock.Thickness - depth is var floor && floor < job.Floor - slack)
+            yield return Deep(FindingKind.TooDeepForStock, floor, job.Floor);
+        if (job.Cutter is VBit bit && width > bit.Diameter + slack)
+            yield return Deep(FindingKind.WiderThanBit, width, bit.Diameter);
+        if (job.Cutter is Knife && depth > job.Cutter.Reach + slack)
+            yield return Deep(FindingKind.BeyondReach, depth, job.Cutter.Reach);
+        if (depth > limits.ComfortableDepth + slack)
+            yield return Deep(FindingKind.OverComfortableDepth, depth, limits.ComfortableDepth);
+        if (
+            job.Cutter is Knife knife
+            && knife.WallAngleFor(clearance).Degrees is var angle
+            && angle < knife.HeldAt.Degrees - slack
+        )
+            yield return Deep(FindingKind.WallsFlattened, angle, knife.HeldAt.Degrees);
+        if (width < limits.ChipWidth - slack)
+            yield return Deep(FindingKind.TooNarrow, width, limits.ChipWidth);
+        var tip = shape.Corners[shape.SharpestTip];
+        if (double.RadiansToDegrees(tip.Inside) is var sharp && sharp < limits.TipAngle.Degrees - slack)
+            yield return new(FindingKind.TipTooSharp, -1, -1, tip.Point, sharp, limits.TipAngle.Degrees);
+        if (shape.TightestHollow >= 0)
+        {
+            var hollow = shape.Sides.Side(shape.TightestHollow).Segment;
+            if (hollow.Radius * scale is var radius && radius < job.HollowRadius - slack)
+                yield return new(
+                    FindingKind.HollowTooTight,
+                    -1,
+                    -1,
+                    hollow.Middle,
+                    radius,
+                    job.HollowRadius
+                );
+        }
+
+        Occurrence Deep(FindingKind kind, double value, double limit) =>
+            new(kind, -1, -1, roof.Deepest, value, limit, clearance);
+    }
+}
