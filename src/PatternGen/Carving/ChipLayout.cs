@@ -61,9 +61,7 @@ internal sealed class ChipLayout : SelectiveSink
         }
         // Inside the tree rows and places are counted from 0.
         var id = new ChipId(chip.Id.Row + 1, chip.Id.Index + 1);
-        _chips.Add(
-            new(id, number, chip.Placement, BoxOf(chip.Outline), Vector.Towards(_stock.Grain))
-        );
+        _chips.Add(new(id, number, chip.Placement, BoxOf(chip.Outline), chip.Grain.On(_stock)));
     }
 
     public override void LayoutLine(ReadOnlySpan<Vertex> path)

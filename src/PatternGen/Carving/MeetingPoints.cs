@@ -88,7 +88,10 @@ internal sealed class MeetingPoints
     )
     {
         var angle = isAlone
-            ? Math.Tau - _job.Layout.ShapeOf(_job.Layout.Chips[right.Chip]).Corners[corners[0].Corner].Inside
+            ? Math.Tau
+                - _job.Layout.ShapeOf(_job.Layout.Chips[right.Chip])
+                    .Corners[corners[0].Corner]
+                    .Inside
             : Turn(right.End, left.Start);
         if (angle < OneDirection || angle > Math.Tau - OneDirection)
         {
@@ -105,9 +108,7 @@ internal sealed class MeetingPoints
         if (!InspectionJob.IsAcrossGrain(_job.Layout.Chips[chip], axis))
             return;
         var other = corners.Length > 1 && corners[1].Chip != chip ? corners[1].Chip : -1;
-        _job.Found.Add(
-            new(FindingKind.ShortGrain, chip, other, place, degrees, limit, 0, axis)
-        );
+        _job.Found.Add(new(FindingKind.ShortGrain, chip, other, place, degrees, limit, 0, axis));
     }
 
     private static double Turn(Vector from, Vector to)

@@ -43,9 +43,7 @@ internal sealed class NeighbourCheck
             LookWithin(i);
         // Tips round a plain centre come near two others; there no ridge runs between them.
         foreach (var (chip, other, neck) in _tipNecks)
-            if (
-                _nearTips[(chip, neck.Corner)] == 1 && _nearTips[(other, neck.OtherCorner)] == 1
-            )
+            if (_nearTips[(chip, neck.Corner)] == 1 && _nearTips[(other, neck.OtherCorner)] == 1)
                 JudgeNecks(chip, other, [neck]);
         _points.Run();
     }
@@ -77,10 +75,9 @@ internal sealed class NeighbourCheck
         if (facts.Parting is { } parting)
         {
             var move = placement.Apply(parting);
-            var between = _job.Layout.Chips[a].Extents.Centre.Towards(
-                _job.Layout.Chips[b].Extents.Centre,
-                0.5
-            );
+            var between = _job
+                .Layout.Chips[a]
+                .Extents.Centre.Towards(_job.Layout.Chips[b].Extents.Centre, 0.5);
             _job.Found.Add(
                 new(FindingKind.ChipsOverlap, a, b, between, move.Length, 0, 0, move.Unit())
             );
@@ -116,16 +113,17 @@ internal sealed class NeighbourCheck
         var most = 0.0;
         foreach (var neck in necks)
         {
-            var (here, there) = (
-                chip.Placement.Apply(neck.Here),
-                chip.Placement.Apply(neck.There)
-            );
+            var (here, there) = (chip.Placement.Apply(neck.Here), chip.Placement.Apply(neck.There));
             var width = here.DistanceTo(there);
             // Touching sides have a common tangent, along which the ridge runs.
             var across = width > _job.Merge ? there - here : Vector.Zero;
             var limit = LimitOf(chip, across);
             var lacking = (limit - width) / limit;
-            if (width >= limit - InspectionJob.Slack || lacking <= most || IsFilled(a, b, here, there))
+            if (
+                width >= limit - InspectionJob.Slack
+                || lacking <= most
+                || IsFilled(a, b, here, there)
+            )
                 continue;
             most = lacking;
             worst = new(
@@ -136,7 +134,9 @@ internal sealed class NeighbourCheck
                 width,
                 limit,
                 0,
-                width > _job.Merge ? across.Unit() : (_job.Layout.Chips[b == -1 ? a : b].Extents.Centre - here).Unit()
+                width > _job.Merge
+                    ? across.Unit()
+                    : (_job.Layout.Chips[b == -1 ? a : b].Extents.Centre - here).Unit()
             );
         }
         if (worst is { } found)
@@ -191,10 +191,7 @@ internal sealed class NeighbourCheck
         var scale = chip.Placement.Scale;
         var key = (chip.Shape, (long)Math.Round(scale / 1e-9));
         if (!_ownNecks.TryGetValue(key, out var necks))
-            _ownNecks.Add(
-                key,
-                necks = PairScan.Within(sides, _reach / scale, _job.Merge / scale)
-            );
+            _ownNecks.Add(key, necks = PairScan.Within(sides, _reach / scale, _job.Merge / scale));
         if (necks.Length > 0)
             JudgeNecks(number, -1, necks);
     }

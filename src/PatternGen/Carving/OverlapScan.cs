@@ -9,6 +9,9 @@ namespace PatternGen;
 /// </remarks>
 internal readonly struct OverlapScan
 {
+    /// <summary>At most so many places are told apart on one side; no chip has neighbours enough to need them.</summary>
+    private const int MostCuts = 256;
+
     private readonly ShapeSides _one;
     private readonly ShapeSides _other;
     private readonly double _merge;
@@ -25,12 +28,7 @@ internal readonly struct OverlapScan
     /// <param name="other">The second.</param>
     /// <param name="merge">Chips that overlap by less than this only touch.</param>
     /// <param name="touches">Whether their outlines meet.</param>
-    internal static Vector? Parting(
-        ShapeSides one,
-        ShapeSides other,
-        double merge,
-        bool touches
-    )
+    internal static Vector? Parting(ShapeSides one, ShapeSides other, double merge, bool touches)
     {
         if (!one.Extents.Touches(other.Extents))
             return null;
@@ -38,16 +36,50 @@ internal readonly struct OverlapScan
         return (touches ? scan.IsCut() : scan.IsWithin()) ? scan.Shortest() : null;
     }
 
+    /// <summary>Returns a place of a chip that lies off the wood, the farthest of those that were tried; null if all of it lies on the wood.</summary>
+    /// <param name="chip">The chip.</param>
+    /// <param name="wood">The edges of the wood.</param>
+    /// <param name="merge">What lies off by less than this lies on the edge.</param>
+    internal static Point? PlaceOutside(ShapeSides chip, ShapeSides wood, double merge)
+    {
+        var scan = new OverlapScan(chip, wood, merge);
+        Point? farthest = null;
+        var most = merge;
+        Span<double> cuts = stackalloc double[MostCuts];
+        for (var i = 0; i < chip.Count; i++)
+        {
+            var side = chip.Side(i).Segment;
+            var count = scan.Cut(side, side.Length, wood, cuts);
+            cuts[..count].Sort();
+            for (var k = 0; k < count; k++)
+            {
+                Try(side.PointAt(cuts[k]), ref farthest);
+                if (k > 0)
+                    Try(side.PointAt((cuts[k - 1] + cuts[k]) / 2), ref farthest);
+            }
+        }
+        // A hole in the wood may lie wholly within the chip.
+        for (var i = 0; farthest is null && i < wood.Count; i++)
+            if (chip.Holds(wood.Side(i).Start, merge))
+                farthest = wood.Side(i).Start;
+        return farthest;
+
+        void Try(Point place, ref Point? found)
+        {
+            if (!wood.Surrounds(place) && wood.DistanceTo(place) is var off && off > most)
+                (found, most) = (place, off);
+        }
+    }
+
     /// <summary>Without a place in common, one lies wholly in the other or outside it.</summary>
     private bool IsWithin() =>
         _other.Holds(_one.Side(0).Start, _merge) || _one.Holds(_other.Side(0).Start, _merge);
 
-    private bool IsCut() =>
-        Enters(_one, _other) || Enters(_other, _one) || Coincide();
+    private bool IsCut() => Enters(_one, _other) || Enters(_other, _one) || Coincide();
 
     private bool Enters(ShapeSides chip, ShapeSides into)
     {
-        Span<double> cuts = stackalloc double[64];
+        Span<double> cuts = stackalloc double[MostCuts];
         for (var i = 0; i < chip.Count; i++)
         {
             if (!chip.ExtentsOf(i).Touches(into.Extents))

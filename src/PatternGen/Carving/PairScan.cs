@@ -147,9 +147,8 @@ internal readonly struct PairScan
     private bool IsTangency(int i, int j, NearestPlaces places) =>
         CornerAt(_one, i, places.Here) < 0
         && CornerAt(_other, j, places.There) < 0
-        && _one.Side(i)
-            .Segment.Intersect(_other.Side(j).Segment, Tolerance.OfMerge(_merge))
-            .Kind == IntersectionKind.Tangent;
+        && _one.Side(i).Segment.Intersect(_other.Side(j).Segment, Tolerance.OfMerge(_merge)).Kind
+            == IntersectionKind.Tangent;
 
     private SideTouch[] Touches()
     {

@@ -1,5 +1,3 @@
-using PatternGen.Geometry;
-
 namespace PatternGen;
 
 /// <summary>Checks of each chip alone: how deep, how wide, how sharp, how hollow. Worked out once for all repeats of one size.</summary>
@@ -16,13 +14,7 @@ internal sealed class ShapeCheck(InspectionJob job)
         {
             var chip = job.Layout.Chips[i];
             foreach (var found in FaultsOf(chip))
-                job.Found.Add(
-                    found with
-                    {
-                        Chip = i,
-                        Place = chip.Placement.Apply(found.Place),
-                    }
-                );
+                job.Found.Add(found with { Chip = i, Place = chip.Placement.Apply(found.Place) });
         }
     }
 
@@ -42,7 +34,7 @@ internal sealed class ShapeCheck(InspectionJob job)
         var limits = job.Limits;
         var roof = shape.Roof;
         var clearance = roof.Clearance * scale;
-        var (width, depth) = (2 * clearance, job.Cutter.DepthFor(clearance));
+        var (width, depth) = (2 * clearance, DepthOf(job, shape, clearance));
         if (job.Stock.Thickness - depth is var floor && floor < job.Floor - slack)
             yield return Deep(FindingKind.TooDeepForStock, floor, job.Floor);
         if (job.Cutter is VBit bit && width > bit.Diameter + slack)
@@ -53,6 +45,7 @@ internal sealed class ShapeCheck(InspectionJob job)
             yield return Deep(FindingKind.OverComfortableDepth, depth, limits.ComfortableDepth);
         if (
             job.Cutter is Knife knife
+            && shape.Shape.Cut == ChipCut.Walls
             && knife.WallAngleFor(clearance).Degrees is var angle
             && angle < knife.HeldAt.Degrees - slack
         )
@@ -60,8 +53,18 @@ internal sealed class ShapeCheck(InspectionJob job)
         if (width < limits.ChipWidth - slack)
             yield return Deep(FindingKind.TooNarrow, width, limits.ChipWidth);
         var tip = shape.Corners[shape.SharpestTip];
-        if (double.RadiansToDegrees(tip.Inside) is var sharp && sharp < limits.TipAngle.Degrees - slack)
-            yield return new(FindingKind.TipTooSharp, -1, -1, tip.Point, sharp, limits.TipAngle.Degrees);
+        if (
+            double.RadiansToDegrees(tip.Inside) is var sharp
+            && sharp < limits.TipAngle.Degrees - slack
+        )
+            yield return new(
+                FindingKind.TipTooSharp,
+                -1,
+                -1,
+                tip.Point,
+                sharp,
+                limits.TipAngle.Degrees
+            );
         if (shape.TightestHollow >= 0)
         {
             var hollow = shape.Sides.Side(shape.TightestHollow).Segment;
@@ -78,5 +81,25 @@ internal sealed class ShapeCheck(InspectionJob job)
 
         Occurrence Deep(FindingKind kind, double value, double limit) =>
             new(kind, -1, -1, roof.Deepest, value, limit, clearance);
+    }
+
+    /// <summary>Depth in mm of a chip of a shape, drawn so large that its deepest point has the given clearance.</summary>
+    internal static double DepthOf(InspectionJob job, ShapeFacts shape, double clearance)
+    {
+        var cut = shape.Shape.Cut;
+        if (cut.WallAngle is { } angle)
+            return clearance * Math.Tan(angle.Radians);
+        if (cut.Apex is not { } apex)
+            return job.Cutter.DepthFor(clearance);
+        var scale = clearance / shape.Roof.Clearance;
+        return scale * (cut.Depth ?? Math.Tan(cut.Slope!.Value.Radians) * FloorLength(shape, apex));
+    }
+
+    /// <summary>How far the floor of a stab-cut chip runs: from the apex square to the side across.</summary>
+    private static double FloorLength(ShapeFacts shape, int apex)
+    {
+        var outline = shape.Shape.Outline;
+        var across = outline.SegmentAt((apex + 1) % outline.Count);
+        return Math.Abs(across.Chord.Unit().Cross(outline.Vertices[apex].Point - across.Start));
     }
 }

@@ -1,5 +1,3 @@
-using PatternGen.Geometry;
-
 namespace PatternGen;
 
 /// <summary>What all repeats of a chip have in common, in the motif's own frame.</summary>

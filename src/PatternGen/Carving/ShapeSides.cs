@@ -31,11 +31,14 @@ internal sealed class ShapeSides
     /// <summary>A rectangle that holds the chip; round arcs it may be a little large.</summary>
     internal Extents Extents { get; }
 
-    internal static ShapeSides Of(ChipShape shape)
+    internal static ShapeSides Of(ChipShape shape) => Of(shape.Holes.Prepend(shape.Outline));
+
+    /// <summary>The sides of rings that all have their inside on the left.</summary>
+    internal static ShapeSides Of(IEnumerable<Contour> rings)
     {
         var sides = new List<SegmentFrame>();
         var next = new List<int>();
-        foreach (var ring in shape.Holes.Prepend(shape.Outline))
+        foreach (var ring in rings)
         {
             var first = sides.Count;
             foreach (var side in ring.Segments)
@@ -78,23 +81,35 @@ internal sealed class ShapeSides
     }
 
     /// <summary>Whether a point lies in the chip, more than a distance from its outline.</summary>
-    internal bool Holds(Point point, double deeperThan)
+    internal bool Holds(Point point, double deeperThan) =>
+        Surrounds(point) && DistanceTo(point) > deeperThan;
+
+    /// <summary>Whether the sides run round a point.</summary>
+    internal bool Surrounds(Point point)
     {
         if (!Extents.Contains(point))
             return false;
         var turns = 0;
         foreach (ref readonly var side in _sides.AsSpan())
             turns += Winding.Share(side.Segment, point);
-        return turns > 0 && DistanceTo(point) > deeperThan;
+        return turns > 0;
     }
 
     /// <summary>Distance of a point from the nearest side.</summary>
-    internal double DistanceTo(Point point)
+    internal double DistanceTo(Point point) => Nearest(point).Place.DistanceTo(point);
+
+    /// <summary>The place on the sides that is nearest to a point, and how its side runs there.</summary>
+    internal (Point Place, Vector Along) Nearest(Point point)
     {
-        var square = double.PositiveInfinity;
-        foreach (ref readonly var side in _sides.AsSpan())
-            square = Math.Min(square, (side.Nearest(point) - point).LengthSquared);
-        return Math.Sqrt(square);
+        var (nearest, place, square) = (0, point, double.PositiveInfinity);
+        for (var i = 0; i < _sides.Length; i++)
+        {
+            var candidate = _sides[i].Nearest(point);
+            if ((candidate - point).LengthSquared is var away && away < square)
+                (nearest, place, square) = (i, candidate, away);
+        }
+        ref readonly var frame = ref _sides[nearest].Frame;
+        return (place, frame.TangentAt(frame.Foot(place)));
     }
 
     /// <summary>How far the chip reaches from the origin in a direction of length 1.</summary>

@@ -17,31 +17,36 @@ internal sealed class TipCheck(
         for (var point = 0; point < points.Length; point++)
         for (var i = starts[point]; i < starts[point + 1]; i++)
         {
-            var joint = job.Layout.ShapeOf(job.Layout.Chips[corners[i].Chip]).Corners[corners[i].Corner];
+            var joint = job.Layout.ShapeOf(job.Layout.Chips[corners[i].Chip]).Corners[
+                corners[i].Corner
+            ];
             if (joint.IsTip)
                 _tips.Add((points[point], corners[i].Chip, joint.Inside));
         }
         if (_tips.Count <= job.Limits.MostTips)
             return;
         var across = Math.Max(job.Limits.PlainCentre, job.Merge);
-        var cells = _tips
-            .Select((tip, number) => (Cell: CellOf(tip.At, across), Number: number))
-            .ToLookup(tip => tip.Cell, tip => tip.Number);
-        var isTaken = new bool[_tips.Count];
+        var cells = new Dictionary<(long X, long Y), List<int>>();
         for (var tip = 0; tip < _tips.Count; tip++)
-            if (!isTaken[tip])
-                Look(tip, across, cells, isTaken);
+        {
+            var cell = CellOf(_tips[tip].At, across);
+            if (!cells.TryGetValue(cell, out var inCell))
+                cells.Add(cell, inCell = []);
+            inCell.Add(tip);
+        }
+        var isTaken = new bool[_tips.Count];
+        foreach (var (cell, inCell) in cells)
+            if (Around(cell, cells) is { } near)
+                foreach (var tip in inCell)
+                    if (!isTaken[tip])
+                        Look(tip, across, near, isTaken);
     }
 
-    private void Look(
-        int tip,
-        double across,
-        ILookup<(long X, long Y), int> cells,
-        bool[] isTaken
-    )
+    private void Look(int tip, double across, List<int> around, bool[] isTaken)
     {
         var most = job.Limits.MostTips;
-        if (Around(_tips[tip].At, across, cells) is not { } near || near.Count <= most)
+        var near = around.FindAll(number => _tips[number].At.DistanceTo(_tips[tip].At) <= across);
+        if (near.Count <= most)
             return;
         // Of tips round a centre, the middle of all that are near one is that centre.
         var centre = MiddleOf(near);
@@ -64,18 +69,22 @@ internal sealed class TipCheck(
         );
     }
 
-    /// <summary>The tips within a distance; null if the cells around have too few.</summary>
-    private List<int>? Around(Point at, double distance, ILookup<(long X, long Y), int> cells)
+    /// <summary>The tips in a cell and round it; null if they are few enough.</summary>
+    private List<int>? Around((long X, long Y) cell, Dictionary<(long X, long Y), List<int>> cells)
     {
-        var (x, y) = CellOf(at, distance);
-        var near = new List<int>();
-        for (var column = x - 1; column <= x + 1; column++)
-        for (var row = y - 1; row <= y + 1; row++)
-            near.AddRange(cells[(column, row)]);
-        if (near.Count <= job.Limits.MostTips)
+        var count = 0;
+        for (var i = 0; i < 9; i++)
+            if (cells.TryGetValue(Beside(i), out var inCell))
+                count += inCell.Count;
+        if (count <= job.Limits.MostTips)
             return null;
-        near.RemoveAll(number => _tips[number].At.DistanceTo(at) > distance);
+        var near = new List<int>(count);
+        for (var i = 0; i < 9; i++)
+            if (cells.TryGetValue(Beside(i), out var inCell))
+                near.AddRange(inCell);
         return near;
+
+        (long, long) Beside(int i) => (cell.X - 1 + i % 3, cell.Y - 1 + i / 3);
     }
 
     private Point MiddleOf(List<int> tips)
