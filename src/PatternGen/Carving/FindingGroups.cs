@@ -1,6 +1,6 @@
 namespace PatternGen;
 
-/// <summary>Puts together what was found alike at chips of the same shapes, in a fixed order: what matters most first.</summary>
+/// <summary>Puts together what was found alike at chips that look the same, in a fixed order: what matters most first.</summary>
 internal static class FindingGroups
 {
     internal static IEnumerable<Occurrence[]> Of(InspectionJob job)
@@ -9,13 +9,12 @@ internal static class FindingGroups
         var groups = job
             .Found.GroupBy(found =>
             {
-                var shape = chips[found.Chip].Shape;
-                var other = found.Other < 0 ? -1 : chips[found.Other].Shape;
+                var likeness = LikenessOf(found.Chip);
+                var other = found.Other < 0 ? default : LikenessOf(found.Other);
                 return (
                     found.Kind,
-                    Math.Min(shape, other),
-                    Math.Max(shape, other),
-                    Math.Round(found.Limit, 6)
+                    Math.Round(found.Limit, 6),
+                    likeness.CompareTo(other) < 0 ? (likeness, other) : (other, likeness)
                 );
             })
             .SelectMany(Alike)
@@ -28,6 +27,18 @@ internal static class FindingGroups
             .ThenBy(group => OtherOf(group[0]))
             .ThenBy(group => group[0].Value)
             .ThenBy(group => group[0].Limit);
+
+        // Chips drawn one by one may be as equal as repeats are: by sides, area and length they look so.
+        (int Sides, double Area, double Length) LikenessOf(int number)
+        {
+            var shape = job.Layout.ShapeOf(chips[number]);
+            var scale = chips[number].Placement.Scale;
+            return (
+                shape.Sides.Count,
+                Math.Round(shape.Area * scale * scale, 4),
+                Math.Round(shape.Length * scale, 4)
+            );
+        }
 
         ChipId IdOf(Occurrence found) => chips[found.Chip].Id;
 

@@ -24,7 +24,9 @@ internal sealed class NeighbourCheck
 
     /// <summary>For each tip near another one how many others are.</summary>
     private readonly Dictionary<(int Chip, int Corner), int> _nearTips = [];
-    private readonly List<(int Chip, int Other, Neck Neck)> _tipNecks = [];
+
+    /// <summary>Pairs that tips of both come near each other, to be judged when the tips are counted.</summary>
+    private readonly List<(int Chip, int Other, Neck[] Necks)> _tipPairs = [];
 
     internal NeighbourCheck(InspectionJob job)
     {
@@ -42,9 +44,18 @@ internal sealed class NeighbourCheck
         for (var i = 0; i < _job.Layout.Chips.Count; i++)
             LookWithin(i);
         // Tips round a plain centre come near two others; there no ridge runs between them.
-        foreach (var (chip, other, neck) in _tipNecks)
-            if (_nearTips[(chip, neck.Corner)] == 1 && _nearTips[(other, neck.OtherCorner)] == 1)
-                JudgeNecks(chip, other, [neck]);
+        foreach (var (chip, other, necks) in _tipPairs)
+            JudgeNecks(
+                chip,
+                other,
+                necks.Where(neck =>
+                    !neck.IsBetweenTips
+                    || (
+                        _nearTips[(chip, neck.Corner)] == 1
+                        && _nearTips[(other, neck.OtherCorner)] == 1
+                    )
+                )
+            );
         _points.Run();
     }
 
@@ -85,10 +96,15 @@ internal sealed class NeighbourCheck
         }
         foreach (var touch in facts.Touches)
             _points.AddSide(placement.Apply(touch.At), Placed(placement, touch.Along));
+        if (!Array.Exists(facts.Necks, neck => neck.IsBetweenTips))
+        {
+            JudgeNecks(a, b, facts.Necks);
+            return;
+        }
+        _tipPairs.Add((a, b, facts.Necks));
         foreach (var neck in facts.Necks)
             if (neck.IsBetweenTips)
-                RememberTips(a, b, neck);
-        JudgeNecks(a, b, facts.Necks.Where(neck => !neck.IsBetweenTips));
+                CountTips(a, b, neck);
     }
 
     /// <summary>A direction with the chip on the left, as a transform places it.</summary>
@@ -98,9 +114,8 @@ internal sealed class NeighbourCheck
         return placement.IsMirrored ? -placed : placed;
     }
 
-    private void RememberTips(int a, int b, Neck neck)
+    private void CountTips(int a, int b, Neck neck)
     {
-        _tipNecks.Add((a, b, neck));
         foreach (var tip in ((int, int)[])[(a, neck.Corner), (b, neck.OtherCorner)])
             _nearTips[tip] = _nearTips.GetValueOrDefault(tip) + 1;
     }
@@ -189,7 +204,7 @@ internal sealed class NeighbourCheck
         if (sides.Count < 4)
             return;
         var scale = chip.Placement.Scale;
-        var key = (chip.Shape, (long)Math.Round(scale / 1e-9));
+        var key = (chip.Shape, PairKey.Rounded(scale));
         if (!_ownNecks.TryGetValue(key, out var necks))
             _ownNecks.Add(key, necks = PairScan.Within(sides, _reach / scale, _job.Merge / scale));
         if (necks.Length > 0)

@@ -37,12 +37,15 @@ internal readonly record struct PairKey(
             first.Shape,
             second.Shape,
             between.IsMirrored,
-            Rounded(scale, Turn),
+            Rounded(scale),
             Rounded(between.A, Turn),
             Rounded(between.B, Turn),
             Rounded(between.Translation.X * scale, Move),
             Rounded(between.Translation.Y * scale, Move)
         );
+
+    /// <summary>A scale, the same for all that went through arithmetic.</summary>
+    internal static long Rounded(double scale) => Rounded(scale, Turn);
 
     private static long Rounded(double value, double step) => (long)Math.Round(value / step);
 }

@@ -8,6 +8,9 @@ internal readonly struct PairScan
     /// <summary>Share by which going along a side may seem to narrow a neck that has the same width all along.</summary>
     private const double Level = 1e-9;
 
+    /// <summary>Two sides that part by less than this share of the way along them run at one distance.</summary>
+    private const double EvenShare = 1e-3;
+
     private readonly ShapeSides _one;
     private readonly ShapeSides _other;
     private readonly double _reach;
@@ -54,7 +57,9 @@ internal readonly struct PairScan
             return new([], [], parting);
         if (necks is null && !touches)
             return PairFacts.Apart;
-        return new([.. necks ?? []], touches ? Touches() : [], null);
+        // Of equals the one between sides comes first, whose place shows more than that of two corners.
+        var ordered = (necks ?? []).OrderBy(neck => neck.Corner >= 0 && neck.OtherCorner >= 0);
+        return new([.. ordered], touches ? Touches() : [], null);
     }
 
     private Neck[] Within()
@@ -83,6 +88,12 @@ internal readonly struct PairScan
         var otherCorner = CornerAt(_other, j, places.There);
         if (
             !touches
+            && (corner >= 0 || otherCorner >= 0)
+            && EvenRun(i, j, places.Distance) is { } even
+        )
+            (places, corner, otherCorner) = (even, -1, -1);
+        if (
+            !touches
             && !(
                 IsNarrowest(_one, i, corner, places.Here, places.There)
                 && IsNarrowest(_other, j, otherCorner, places.There, places.Here)
@@ -91,6 +102,23 @@ internal readonly struct PairScan
             return false;
         Add(places, corner, otherCorner, necks ??= []);
         return touches;
+    }
+
+    /// <summary>
+    /// Where two sides run along each other at one distance, the middle of that run: there no corner stands for what is
+    /// as narrow all along.
+    /// </summary>
+    private NearestPlaces? EvenRun(int i, int j, double distance)
+    {
+        ref readonly var one = ref _one.Side(i);
+        ref readonly var other = ref _other.Side(j);
+        var from = one.Segment.LengthAt(one.Nearest(other.Start));
+        var to = one.Segment.LengthAt(one.Nearest(other.End));
+        var run = Math.Abs(to - from);
+        var here = one.Segment.PointAt((from + to) / 2);
+        var there = other.Nearest(here);
+        var width = here.DistanceTo(there);
+        return run > _merge && width - distance <= EvenShare * run ? new(here, there, width) : null;
     }
 
     private void Add(NearestPlaces places, int corner, int otherCorner, List<Neck> necks)

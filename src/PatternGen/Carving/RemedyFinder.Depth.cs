@@ -13,8 +13,9 @@ internal sealed partial class RemedyFinder
     {
         if (deepest <= 0)
             yield break;
-        foreach (var remedy in ForClearance(ClearanceFor(deepest)))
-            yield return remedy;
+        var clearance = ClearanceFor(deepest);
+        if (Shrunk(clearance) is { } shrunk)
+            yield return shrunk;
         var angle = Down(double.RadiansToDegrees(Math.Atan(deepest / _found.Detail)), 1);
         if (
             job.Cutter is Knife knife
@@ -23,17 +24,31 @@ internal sealed partial class RemedyFinder
             && angle < knife.HeldAt.Degrees
         )
             yield return new(RemedyKind.HoldKnifeAt, angle);
+        if (SplitUp(clearance) is { } split)
+            yield return split;
     }
 
-    /// <summary>What leaves no place farther from the outline than this. In a part of twice that width there is none.</summary>
-    private IEnumerable<FoundRemedy> ForClearance(double clearance)
+    private IEnumerable<FoundRemedy> ForWidth(double widest)
+    {
+        if (Shrunk(widest / 2) is { } shrunk)
+            yield return shrunk;
+        if (SplitUp(widest / 2) is { } split)
+            yield return split;
+    }
+
+    private FoundRemedy? Shrunk(double clearance)
     {
         var factor = Down(clearance / _found.Detail, 3);
-        if (factor > 0)
-            yield return new(RemedyKind.Shrink, factor, 2 * _found.Detail * factor);
+        return factor > 0 ? new(RemedyKind.Shrink, factor, 2 * _found.Detail * factor) : null;
+    }
+
+    /// <summary>In a part of twice the clearance in width, no place is farther from the outline.</summary>
+    private FoundRemedy? SplitUp(double clearance)
+    {
         var width = Down(2 * clearance, 2);
-        if (!Cut.IsStabbed && width > 0)
-            yield return new(RemedyKind.Split, width, Math.Ceiling(2 * _found.Detail / width));
+        return !Cut.IsStabbed && width > 0
+            ? new(RemedyKind.Split, width, Math.Ceiling(2 * _found.Detail / width))
+            : null;
     }
 
     private IEnumerable<FoundRemedy> ForStock()

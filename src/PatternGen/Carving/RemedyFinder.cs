@@ -22,7 +22,7 @@ internal sealed partial class RemedyFinder(InspectionJob job, Occurrence[] alike
                 .Concat(ForStock()),
             FindingKind.BeyondReach => ForDepth(_found.Limit)
                 .Append(new(RemedyKind.LongerReach, Up(_found.Value, 1))),
-            FindingKind.WiderThanBit => ForClearance(_found.Limit / 2)
+            FindingKind.WiderThanBit => ForWidth(_found.Limit)
                 .Append(new(RemedyKind.LargerBit, Up(_found.Value, 1))),
             FindingKind.OverComfortableDepth => ForDepth(_found.Limit),
             FindingKind.TooNarrow => [Enlarged(2 * _found.Detail)],

@@ -3,8 +3,8 @@ namespace PatternGen;
 /// <summary>Checks of each chip alone: how deep, how wide, how sharp, how hollow. Worked out once for all repeats of one size.</summary>
 internal sealed class ShapeCheck(InspectionJob job)
 {
-    /// <summary>Sizes that agree to this share are one.</summary>
-    private const double SizeShare = 1e-9;
+    /// <summary>A curve that rises less than this over its chord, in mm, is cut straight: nothing is to be followed there.</summary>
+    private const double StraightCut = 0.1;
 
     private readonly Dictionary<(int Shape, long Size), Occurrence[]> _known = [];
 
@@ -22,7 +22,7 @@ internal sealed class ShapeCheck(InspectionJob job)
     private Occurrence[] FaultsOf(in LaidChip chip)
     {
         var scale = chip.Placement.Scale;
-        var key = (chip.Shape, (long)Math.Round(Math.Log(scale) / SizeShare));
+        var key = (chip.Shape, PairKey.Rounded(scale));
         if (!_known.TryGetValue(key, out var faults))
             _known.Add(key, faults = [.. Faults(job.Layout.ShapeOf(chip), scale)]);
         return faults;
@@ -65,9 +65,9 @@ internal sealed class ShapeCheck(InspectionJob job)
                 sharp,
                 limits.TipAngle.Degrees
             );
-        if (shape.TightestHollow >= 0)
+        if (shape.TightestHollow(StraightCut / scale) is var side && side >= 0)
         {
-            var hollow = shape.Sides.Side(shape.TightestHollow).Segment;
+            var hollow = shape.Sides.Side(side).Segment;
             if (hollow.Radius * scale is var radius && radius < job.HollowRadius - slack)
                 yield return new(
                     FindingKind.HollowTooTight,

@@ -44,29 +44,40 @@ internal sealed class TipCheck(
 
     private void Look(int tip, double across, List<int> around, bool[] isTaken)
     {
-        var most = job.Limits.MostTips;
-        var near = around.FindAll(number => _tips[number].At.DistanceTo(_tips[tip].At) <= across);
-        if (near.Count <= most)
+        var at = _tips[tip].At;
+        var together = around.FindAll(number =>
+            !isTaken[number] && _tips[number].At.DistanceTo(at) <= job.Merge
+        );
+        if (TryTake(together, isTaken))
             return;
-        // Of tips round a centre, the middle of all that are near one is that centre.
-        var centre = MiddleOf(near);
-        var radius = Math.Max(across / 2 - InspectionJob.Slack, job.Merge);
-        near.RemoveAll(number => isTaken[number] || _tips[number].At.DistanceTo(centre) >= radius);
-        if (near.Count <= most)
-            return;
-        foreach (var number in near)
+        var near = around.FindAll(number =>
+            !isTaken[number] && _tips[number].At.DistanceTo(at) <= across + InspectionJob.Slack
+        );
+        var circle = EnclosingCircle.Of([.. near.Select(number => _tips[number].At)]);
+        if (circle.Radius < across / 2 - InspectionJob.Slack)
+            TryTake(near, isTaken);
+    }
+
+    /// <summary>Takes tips that come together, if they are those of too many chips.</summary>
+    private bool TryTake(List<int> together, bool[] isTaken)
+    {
+        var count = together.Select(number => _tips[number].Chip).Distinct().Count();
+        if (count <= job.Limits.MostTips)
+            return false;
+        foreach (var number in together)
             isTaken[number] = true;
         job.Found.Add(
             new(
                 FindingKind.TipsMeeting,
-                near.Min(number => _tips[number].Chip),
+                together.Min(number => _tips[number].Chip),
                 -1,
-                MiddleOf(near),
-                near.Count,
-                most,
-                double.RadiansToDegrees(near.Min(number => _tips[number].Inside))
+                MiddleOf(together),
+                count,
+                job.Limits.MostTips,
+                double.RadiansToDegrees(together.Min(number => _tips[number].Inside))
             )
         );
+        return true;
     }
 
     /// <summary>The tips in a cell and round it; null if they are few enough.</summary>

@@ -148,9 +148,7 @@ public class NearestSpecs
                 (one, other) =>
                 {
                     var distance = one.NearestTo(other).Distance;
-                    other
-                        .NearestTo(one)
-                        .Distance.ShouldBe(distance, 1e-9);
+                    other.NearestTo(one).Distance.ShouldBe(distance, 1e-9);
                     one.Reversed().NearestTo(other).Distance.ShouldBe(distance, 1e-9);
                 },
                 iter: 20000
