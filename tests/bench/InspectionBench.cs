@@ -27,8 +27,7 @@ public class InspectionBench
     public void Draw() => _pattern = Lying == "alike" ? Alike(Chips) : Turned(Chips);
 
     [Benchmark]
-    public int PatternGen() =>
-        _pattern.Inspect(Knife.Held(), Stock.Thick(20)).Findings.Count;
+    public int PatternGen() => _pattern.Inspect(Knife.Held(), Stock.Thick(20)).Findings.Count;
 
     /// <summary>Rows of 1,000 chips: pairs that share a side, with ridges between the pairs.</summary>
     internal static Pattern Alike(int count)
@@ -39,9 +38,7 @@ public class InspectionBench
                 .Select(i => Shape(i).Transformed(Transform.Move(Pitch * i, 0)))
         );
         var row = motif.Repeated(1000 / Shapes, Shapes * Pitch);
-        return Pattern.Combine(
-            Enumerable.Range(0, count / 1000).Select(i => row.Moved(0, 6 * i))
-        );
+        return Pattern.Combine(Enumerable.Range(0, count / 1000).Select(i => row.Moved(0, 6 * i)));
     }
 
     /// <summary>The same shapes on the same places, each about its own middle.</summary>
@@ -66,10 +63,7 @@ public class InspectionBench
         var size = 1 + i * 0.01;
         var bulge = i % 5 * 0.1 - 0.1;
         return i % 4 == 3
-            ? new(
-                new Vertex(-2.4 * size, 0, 0.5),
-                new Vertex(2.4 * size, 0, 0.5)
-            )
+            ? new(new Vertex(-2.4 * size, 0, 0.5), new Vertex(2.4 * size, 0, 0.5))
             : new(
                 new Vertex(-2 * size, -1.5 * size, bulge),
                 new Vertex(2 * size, -1.5 * size, i % 2 * bulge),
