@@ -13,6 +13,9 @@ public class InspectionBench
     private const int Shapes = 20;
     private const double Pitch = 12;
 
+    /// <summary>So far apart, in mm, that some of the turned chips come too near each other, and the boxes of most touch.</summary>
+    private const double Spacing = 5.8;
+
     private Pattern _pattern = Pattern.Empty;
 
     /// <summary>Number of chips.</summary>
@@ -52,7 +55,7 @@ public class InspectionBench
                 .Select(i =>
                     shapes[i % Shapes]
                         .Turned(i * 137.508)
-                        .Moved(i % columns * 5.2, i / columns * 5.2)
+                        .Moved(i % columns * Spacing, i / columns * Spacing)
                 )
         );
     }

@@ -35,18 +35,34 @@ internal sealed class ChipLayout : SelectiveSink
     /// <summary>The same chips scaled about the origin, without lines and wood.</summary>
     internal ChipLayout Scaled(double factor)
     {
-        var scaled = new ChipLayout(_stock);
-        scaled._shapes.AddRange(_shapes);
         var resize = Transform.Resize(factor);
-        foreach (var chip in _chips)
-            scaled._chips.Add(
-                chip with
-                {
-                    Placement = chip.Placement.Then(resize),
-                    Extents = new(resize.Apply(chip.Extents.Min), resize.Apply(chip.Extents.Max)),
-                }
-            );
-        return scaled;
+        return Moved(chip =>
+            chip with
+            {
+                Placement = chip.Placement.Then(resize),
+                Extents = new(resize.Apply(chip.Extents.Min), resize.Apply(chip.Extents.Max)),
+            }
+        );
+    }
+
+    /// <summary>The same chips with their middles farther from each other, without lines and wood.</summary>
+    internal ChipLayout Spread(double factor) =>
+        Moved(chip =>
+        {
+            var move = (chip.Extents.Centre - Point.Origin) * (factor - 1);
+            return chip with
+            {
+                Placement = chip.Placement.Then(Transform.Move(move)),
+                Extents = new(chip.Extents.Min + move, chip.Extents.Max + move),
+            };
+        });
+
+    private ChipLayout Moved(Func<LaidChip, LaidChip> move)
+    {
+        var moved = new ChipLayout(_stock);
+        moved._shapes.AddRange(_shapes);
+        moved._chips.AddRange(_chips.Select(move));
+        return moved;
     }
 
     internal ShapeFacts ShapeOf(in LaidChip chip) => _shapes[chip.Shape];

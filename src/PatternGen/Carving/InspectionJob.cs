@@ -39,6 +39,9 @@ internal sealed class InspectionJob(
     internal double HollowRadius =>
         limits.HollowRadius ?? (cutter is Knife knife ? knife.SmallestCurve : 0);
 
+    /// <summary>The same inspection of another layout.</summary>
+    internal InspectionJob For(ChipLayout other) => new(other, cutter, stock, limits);
+
     /// <summary>Runs every check that fits, the quick ones first.</summary>
     internal void Run()
     {

@@ -9,8 +9,8 @@ namespace PatternGen;
 /// </remarks>
 internal sealed class NeighbourCheck
 {
-    /// <summary>So many different ways to lie are remembered; a pattern with more of them does not repeat.</summary>
-    private const int MostKnown = 200_000;
+    /// <summary>So many different ways to lie are remembered in any case; more only while most pairs lie as others did.</summary>
+    private const int AlwaysKnown = 1000;
 
     /// <summary>Share of the way across a neck that is left out at either end when looking for a chip in between: others may end there too.</summary>
     private const double EndShare = 0.1;
@@ -21,6 +21,7 @@ internal sealed class NeighbourCheck
     private readonly Dictionary<PairKey, PairFacts> _known = [];
     private readonly Dictionary<(int Shape, long Scale), Neck[]> _ownNecks = [];
     private readonly MeetingPoints _points;
+    private int _recognized;
 
     /// <summary>For each tip near another one how many others are.</summary>
     private readonly Dictionary<(int Chip, int Corner), int> _nearTips = [];
@@ -73,9 +74,11 @@ internal sealed class NeighbourCheck
                 _reach / scale,
                 _job.Merge / scale
             );
-            if (_known.Count < MostKnown)
+            if (_known.Count < Math.Max(AlwaysKnown, _recognized))
                 _known.Add(key, facts);
         }
+        else
+            _recognized++;
         if (!ReferenceEquals(facts, PairFacts.Apart))
             Judge(a, b, facts);
     }

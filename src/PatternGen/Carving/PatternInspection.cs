@@ -41,6 +41,10 @@ public static class PatternInspection
         var job = new InspectionJob(layout, cutter, stock, limits ?? InspectionLimits.Default);
         job.Run();
         var writer = new FindingWriter(job, words);
-        return new([.. FindingGroups.Of(job).Select(writer.Write)], words);
+        return new(
+            [.. FindingGroups.Of(job).Select(writer.Write)],
+            new SuggestionFinder(job, pattern, words).Find,
+            words
+        );
     }
 }

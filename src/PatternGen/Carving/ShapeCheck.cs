@@ -1,3 +1,5 @@
+using PatternGen.Geometry;
+
 namespace PatternGen;
 
 /// <summary>Checks of each chip alone: how deep, how wide, how sharp, how hollow. Worked out once for all repeats of one size.</summary>
@@ -80,7 +82,7 @@ internal sealed class ShapeCheck(InspectionJob job)
         }
 
         Occurrence Deep(FindingKind kind, double value, double limit) =>
-            new(kind, -1, -1, roof.Deepest, value, limit, clearance);
+            new(kind, -1, -1, DeepestOf(shape), value, limit, clearance);
     }
 
     /// <summary>Depth in mm of a chip of a shape, drawn so large that its deepest point has the given clearance.</summary>
@@ -91,15 +93,16 @@ internal sealed class ShapeCheck(InspectionJob job)
             return clearance * Math.Tan(angle.Radians);
         if (cut.Apex is not { } apex)
             return job.Cutter.DepthFor(clearance);
-        var scale = clearance / shape.Roof.Clearance;
-        return scale * (cut.Depth ?? Math.Tan(cut.Slope!.Value.Radians) * FloorLength(shape, apex));
+        var outline = shape.Shape.Outline;
+        var solid = cut.Depth is { } depth
+            ? ChipSolid.StabCut(outline, apex, depth)
+            : ChipSolid.StabCut(outline, apex, cut.Slope ?? Angle.Zero);
+        return solid.Depth * clearance / shape.Roof.Clearance;
     }
 
-    /// <summary>How far the floor of a stab-cut chip runs: from the apex square to the side across.</summary>
-    private static double FloorLength(ShapeFacts shape, int apex)
-    {
-        var outline = shape.Shape.Outline;
-        var across = outline.SegmentAt((apex + 1) % outline.Count);
-        return Math.Abs(across.Chord.Unit().Cross(outline.Vertices[apex].Point - across.Start));
-    }
+    /// <summary>Where the chip is deepest, in its own frame.</summary>
+    private static Point DeepestOf(ShapeFacts shape) =>
+        shape.Shape.Cut.Apex is { } apex
+            ? shape.Shape.Outline.Vertices[apex].Point
+            : shape.Roof.Deepest;
 }

@@ -11,6 +11,9 @@ internal readonly struct ShapeCorner
     /// </summary>
     private const double Smooth = 1e-6;
 
+    /// <summary>135 degrees: the corners of a petal of 90 that stops at a plain centre.</summary>
+    private const double BluntestTip = Math.PI * 3 / 4 + Smooth;
+
     internal ShapeCorner(in SegmentFrame arriving, in SegmentFrame leaving)
     {
         Point = leaving.Start;
@@ -33,8 +36,11 @@ internal readonly struct ShapeCorner
     /// <summary>The chip's angle in radians, from 0 to a whole turn; half a turn where the outline goes on smoothly.</summary>
     internal double Inside { get; }
 
-    /// <summary>Whether the chip ends in a point here, of at most a right angle.</summary>
-    internal bool IsTip => Inside <= Math.PI / 2 + Smooth;
+    /// <summary>
+    /// Whether the chip ends here. A petal that stops at a plain centre does so in two blunt corners, each of a right
+    /// angle and half the petal's own.
+    /// </summary>
+    internal bool IsTip => Inside <= BluntestTip;
 
     /// <summary>Whether the ground comes to a point here.</summary>
     internal bool PointsIn => Inside > Math.PI + Smooth;

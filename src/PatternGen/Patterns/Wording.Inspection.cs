@@ -124,6 +124,20 @@ public partial class Wording
             _ => $"let the grain run at {Degrees(value)}",
         };
 
+    /// <summary>A change of the whole pattern: <c>draw the whole pattern at 62.1 %: no chip is too deep then</c>.</summary>
+    /// <param name="kind">What to change.</param>
+    /// <param name="value">The number that goes with it, as <see cref="SuggestionKind"/> says.</param>
+    public virtual string Suggestion(SuggestionKind kind, double value) =>
+        kind switch
+        {
+            SuggestionKind.SmallerScale =>
+                $"draw the whole pattern at {Number(100 * value, 1)} %: no chip is too deep then",
+            SuggestionKind.SmallerPitch =>
+                $"fit the border with a pitch of {Millimetres(value, 4)}: no chip is too deep then",
+            _ =>
+                $"set the chips {Number(100 * value, 1)} % as far apart, at the same size: no ridge is too thin then",
+        };
+
     /// <summary>How many findings there are: <c>1 error, 2 warnings, 1 note</c>.</summary>
     /// <param name="errors">Number of errors.</param>
     /// <param name="warnings">Number of warnings.</param>
