@@ -59,14 +59,7 @@ public sealed class Finding
 
     /// <summary>All chips concerned, each once, in the order of their ids.</summary>
     public IReadOnlyList<ChipId> Chips =>
-        [
-            .. _places
-                .SelectMany(place =>
-                    place.Other is { } other ? (ChipId[])[place.Chip, other] : [place.Chip]
-                )
-                .Distinct()
-                .Order(),
-        ];
+        [.. _places.SelectMany(place => place.Chips).Distinct().Order()];
 
     /// <summary>What would clear it, the nearest first. Any one of them will do.</summary>
     public IReadOnlyList<Remedy> Remedies => _remedies;

@@ -6,8 +6,11 @@ namespace PatternGen;
 /// <remarks>Immutable and safe to share between threads.</remarks>
 public readonly record struct FindingPlace
 {
-    internal FindingPlace(ChipId chip, ChipId? other, Point place)
+    private readonly ChipId[]? _all;
+
+    internal FindingPlace(ChipId chip, ChipId? other, Point place, ChipId[]? all = null)
     {
+        _all = all;
         Chip = chip;
         Other = other;
         Place = place;
@@ -18,6 +21,9 @@ public readonly record struct FindingPlace
 
     /// <summary>The second chip, of findings between two; null otherwise.</summary>
     public ChipId? Other { get; }
+
+    /// <summary>All chips concerned there, in the order of their ids: one, two, or all whose tips meet.</summary>
+    public IReadOnlyList<ChipId> Chips => _all ?? (Other is { } other ? [Chip, other] : [Chip]);
 
     /// <summary>Where, in the pattern's coordinates (mm).</summary>
     public Point Place { get; }

@@ -50,7 +50,8 @@ internal sealed class FindingWriter(InspectionJob job, Wording words)
         return new(
             chips[found.Chip].Id,
             found.Other < 0 ? null : chips[found.Other].Id,
-            found.Place
+            found.Place,
+            found.All is { } all ? [.. all.Select(number => chips[number].Id).Order()] : null
         );
     }
 

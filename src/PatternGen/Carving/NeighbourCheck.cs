@@ -167,33 +167,38 @@ internal sealed class NeighbourCheck
             ? _job.Limits.RidgeAcrossGrain
             : _job.Limits.Ridge;
 
-    /// <summary>Whether a third chip lies in between, so that there is no ridge from one to the other.</summary>
+    /// <summary>
+    /// Whether a third chip lies in between, so that there is no ridge from one to the other; or touches both, so that they
+    /// are the ends of one of its sides, as round a plain centre.
+    /// </summary>
     private bool IsFilled(int a, int b, Point here, Point there)
     {
-        var across = new Segment(here.Towards(there, EndShare), there.Towards(here, EndShare));
+        var across = new Segment(here, there);
         var filled = false;
         _grid.Visit(
             across.Extents,
-            other => filled |= other != a && other != b && Meets(other, across)
+            other => filled |= other != a && other != b && Fills(other, across)
         );
         return filled;
     }
 
-    private bool Meets(int number, Segment across)
+    private bool Fills(int number, Segment across)
     {
         var chip = _job.Layout.Chips[number];
-        if (!chip.Extents.Touches(across.Extents))
+        var merge = _job.Merge / chip.Placement.Scale;
+        if (!chip.Extents.Grown(_job.Merge).Touches(across.Extents))
             return false;
         var sides = _job.Layout.ShapeOf(chip).Sides;
         var local = across.Transformed(chip.Placement.Inverse());
-        var frame = new SegmentFrame(local);
         if (sides.Holds(local.Middle, 0))
             return true;
+        if (sides.DistanceTo(local.Start) <= merge && sides.DistanceTo(local.End) <= merge)
+            return true;
+        var inner = new SegmentFrame(
+            new(local.Start.Towards(local.End, EndShare), local.End.Towards(local.Start, EndShare))
+        );
         for (var i = 0; i < sides.Count; i++)
-            if (
-                NearestFinder.Between(in frame, in sides.Side(i)).Distance
-                <= _job.Merge / chip.Placement.Scale
-            )
+            if (NearestFinder.Between(in inner, in sides.Side(i)).Distance <= merge)
                 return true;
         return false;
     }

@@ -14,6 +14,7 @@ namespace PatternGen;
 /// degrees; else 0.
 /// </param>
 /// <param name="Direction">The way in which moving the (second) chip helps, or how ground that comes to a point lies; else zero.</param>
+/// <param name="All">Numbers of all chips whose tips meet; else null.</param>
 internal readonly record struct Occurrence(
     FindingKind Kind,
     int Chip,
@@ -22,5 +23,6 @@ internal readonly record struct Occurrence(
     double Value,
     double Limit,
     double Detail = 0,
-    Vector Direction = default
+    Vector Direction = default,
+    int[]? All = null
 );

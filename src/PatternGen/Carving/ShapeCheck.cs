@@ -43,7 +43,7 @@ internal sealed class ShapeCheck(InspectionJob job)
             yield return Deep(FindingKind.WiderThanBit, width, bit.Diameter);
         if (job.Cutter is Knife && depth > job.Cutter.Reach + slack)
             yield return Deep(FindingKind.BeyondReach, depth, job.Cutter.Reach);
-        if (depth > limits.ComfortableDepth + slack)
+        if (job.Cutter is Knife && depth > limits.ComfortableDepth + slack)
             yield return Deep(FindingKind.OverComfortableDepth, depth, limits.ComfortableDepth);
         if (
             job.Cutter is Knife knife

@@ -61,20 +61,21 @@ internal sealed class TipCheck(
     /// <summary>Takes tips that come together, if they are those of too many chips.</summary>
     private bool TryTake(List<int> together, bool[] isTaken)
     {
-        var count = together.Select(number => _tips[number].Chip).Distinct().Count();
-        if (count <= job.Limits.MostTips)
+        int[] chips = [.. together.Select(number => _tips[number].Chip).Distinct()];
+        if (chips.Length <= job.Limits.MostTips)
             return false;
         foreach (var number in together)
             isTaken[number] = true;
         job.Found.Add(
             new(
                 FindingKind.TipsMeeting,
-                together.Min(number => _tips[number].Chip),
+                chips.MinBy(number => job.Layout.Chips[number].Id),
                 -1,
                 MiddleOf(together),
-                count,
+                chips.Length,
                 job.Limits.MostTips,
-                double.RadiansToDegrees(together.Min(number => _tips[number].Inside))
+                double.RadiansToDegrees(together.Min(number => _tips[number].Inside)),
+                All: chips
             )
         );
         return true;

@@ -18,7 +18,7 @@ public enum FindingKind
     /// <summary>A chip is wider than the bit. Value: its width in mm. Limit: the bit's diameter.</summary>
     WiderThanBit,
 
-    /// <summary>A chip is deeper than is comfortable to cut. Value: its depth in mm. Limit: the comfortable depth.</summary>
+    /// <summary>A chip is deeper than is comfortable to cut with a knife. Value: its depth in mm. Limit: the comfortable depth.</summary>
     OverComfortableDepth,
 
     /// <summary>A chip is too narrow to be cut cleanly. Value: its width in mm. Limit: the least.</summary>

@@ -147,6 +147,11 @@ public class InspectionDepthSpecs
     }
 
     [Fact]
+    public void Depth_that_tires_a_hand_is_no_matter_to_a_bit() =>
+        // 3 × tan 60° is 5.196.
+        Of(6).Inspect(VBit.Of(60, 12), Inspections.Board).ShouldBeClear();
+
+    [Fact]
     public void A_knife_that_goes_no_deeper_than_wanted_flattens_walls_and_notes_it()
     {
         var careful = Blade.NoDeeperThan(4);

@@ -12,6 +12,7 @@ public class InspectionMeetingSpecs
         finding.Value.ShouldBe(9);
         finding.Limit.ShouldBe(8);
         finding.Place.DistanceTo(Point.Origin).ShouldBeLessThan(1e-9);
+        finding.Chips.Select(id => id.Index).ShouldBe(Enumerable.Range(1, 9));
         finding.Message.ShouldContain("scrape there, do not undercut");
         // 1 mm down the walls stand 1 / tan 65° back, and the tips of 20° that much / sin 10°, on either side.
         var stands = 2 / Inspections.Tan65 / Math.Sin(Math.PI / 18);

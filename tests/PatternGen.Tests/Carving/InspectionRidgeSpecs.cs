@@ -261,7 +261,7 @@ public class InspectionRidgeSpecs
         lattice
             .Inspect(AlongBars, limits)
             .Findings.Select(finding => (finding.Kind, finding.Limit, finding.Count))
-            .ShouldBe([(FindingKind.RidgeTooThin, 1.2, 6), (FindingKind.RidgeTooThin, 1.2, 6)]);
+            .ShouldBe([(FindingKind.RidgeTooThin, 1.2, 6), (FindingKind.RidgeTooThin, 0.8, 6)]);
     }
 
     private static Contour[] Bars(params double[] places) =>
