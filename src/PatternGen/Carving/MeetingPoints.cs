@@ -12,12 +12,13 @@ internal sealed class MeetingPoints
     private const double SeenAlong = 1;
 
     private readonly InspectionJob _job;
-    private readonly List<(Point At, Vector Along)> _sides = [];
+    private readonly List<(Point At, Wedge Wedge)> _sides = [];
 
     internal MeetingPoints(InspectionJob job) => _job = job;
 
     /// <summary>A side that passes through a corner of another chip, with its chip on the left.</summary>
-    internal void AddSide(Point at, Vector along) => _sides.Add((at, along));
+    internal void AddSide(Point at, Vector along, double curvature, int chip) =>
+        _sides.Add((at, new(chip, along, -along, curvature, -curvature)));
 
     internal void Run()
     {
@@ -32,7 +33,7 @@ internal sealed class MeetingPoints
                 corners.Add((merger.IdOf(chip.Placement.Apply(shape.Corners[k].Point)), i, k));
         }
         var points = merger.Points.ToArray();
-        var sides = _sides.ToLookup(side => merger.KnownIdOf(side.At), side => side.Along);
+        var sides = _sides.ToLookup(side => merger.KnownIdOf(side.At), side => side.Wedge);
         var starts = StartsOf(corners, points.Length);
         var byPoint = new (int Chip, int Corner)[corners.Count];
         var next = starts.ToArray();
@@ -61,7 +62,7 @@ internal sealed class MeetingPoints
         int point,
         Point place,
         ReadOnlySpan<(int Chip, int Corner)> corners,
-        ILookup<int, Vector> sides
+        ILookup<int, Wedge> sides
     )
     {
         var passes = _sides.Count > 0 && sides.Contains(point);
@@ -71,8 +72,7 @@ internal sealed class MeetingPoints
         foreach (var (chip, corner) in corners)
             wedges.Add(WedgeOf(chip, corner));
         if (passes)
-            foreach (var along in sides[point])
-                wedges.Add(new(-1, along, -along, 0, 0));
+            wedges.AddRange(sides[point]);
         wedges.Sort((a, b) => a.From.CompareTo(b.From));
         for (var i = 0; i < wedges.Count; i++)
             Judge(place, wedges[i], wedges[(i + 1) % wedges.Count], corners, wedges.Count == 1);
@@ -104,11 +104,21 @@ internal sealed class MeetingPoints
         if (degrees >= limit - InspectionJob.Slack)
             return;
         var axis = Transform.Rotate(Angle.FromRadians(angle / 2)).Apply(right.End.Unit());
-        var chip = corners[0].Chip;
+        var (chip, other) = (Math.Min(right.Chip, left.Chip), Math.Max(right.Chip, left.Chip));
         if (!InspectionJob.IsAcrossGrain(_job.Layout.Chips[chip], axis))
             return;
-        var other = corners.Length > 1 && corners[1].Chip != chip ? corners[1].Chip : -1;
-        _job.Found.Add(new(FindingKind.ShortGrain, chip, other, place, degrees, limit, 0, axis));
+        _job.Found.Add(
+            new(
+                FindingKind.ShortGrain,
+                chip,
+                other == chip ? -1 : other,
+                place,
+                degrees,
+                limit,
+                0,
+                axis
+            )
+        );
     }
 
     private static double Turn(Vector from, Vector to)
@@ -143,7 +153,7 @@ internal sealed class MeetingPoints
     }
 
     /// <summary>What a chip takes of the directions round a corner, counter-clockwise from one side to the other.</summary>
-    /// <param name="Chip">Number of the chip, or -1.</param>
+    /// <param name="Chip">Number of the chip.</param>
     /// <param name="Start">Where it starts.</param>
     /// <param name="End">Where it ends.</param>
     /// <param name="StartCurvature">How the side at the start bends to the left on its way out.</param>

@@ -12,14 +12,12 @@ internal sealed class NeighbourCheck
     /// <summary>So many different ways to lie are remembered in any case; more only while most pairs lie as others did.</summary>
     private const int AlwaysKnown = 1000;
 
-    /// <summary>Share of the way across a neck that is left out at either end when looking for a chip in between: others may end there too.</summary>
-    private const double EndShare = 0.1;
-
     private readonly InspectionJob _job;
     private readonly ExtentsGrid _grid;
     private readonly double _reach;
     private readonly Dictionary<PairKey, PairFacts> _known = [];
     private readonly Dictionary<(int Shape, long Scale), Neck[]> _ownNecks = [];
+    private readonly RidgeJudge _ridges;
     private readonly MeetingPoints _points;
     private int _recognized;
 
@@ -36,6 +34,7 @@ internal sealed class NeighbourCheck
         // Extents grown by half the reach touch where the chips may be within the reach.
         var half = _reach / 2 + job.Merge;
         _grid = new([.. job.Layout.Chips.Select(chip => chip.Extents.Grown(half))]);
+        _ridges = new(job, _grid);
         _points = new(job);
     }
 
@@ -46,7 +45,7 @@ internal sealed class NeighbourCheck
             LookWithin(i);
         // Tips round a plain centre come near two others; there no ridge runs between them.
         foreach (var (chip, other, necks) in _tipPairs)
-            JudgeNecks(
+            _ridges.Judge(
                 chip,
                 other,
                 necks.Where(neck =>
@@ -98,10 +97,16 @@ internal sealed class NeighbourCheck
             return;
         }
         foreach (var touch in facts.Touches)
-            _points.AddSide(placement.Apply(touch.At), Placed(placement, touch.Along));
+            _points.AddSide(
+                placement.Apply(touch.At),
+                Placed(placement, touch.Along),
+                // Mirrored and walked the other way, it bends as before.
+                touch.Curvature / placement.Scale,
+                touch.IsOfSecond ? b : a
+            );
         if (!Array.Exists(facts.Necks, neck => neck.IsBetweenTips))
         {
-            JudgeNecks(a, b, facts.Necks);
+            _ridges.Judge(a, b, facts.Necks);
             return;
         }
         _tipPairs.Add((a, b, facts.Necks));
@@ -123,86 +128,6 @@ internal sealed class NeighbourCheck
             _nearTips[tip] = _nearTips.GetValueOrDefault(tip) + 1;
     }
 
-    /// <summary>Takes the worst of the places where the ground between two chips is thin.</summary>
-    private void JudgeNecks(int a, int b, IEnumerable<Neck> necks)
-    {
-        var chip = _job.Layout.Chips[a];
-        Occurrence? worst = null;
-        var most = 0.0;
-        foreach (var neck in necks)
-        {
-            var (here, there) = (chip.Placement.Apply(neck.Here), chip.Placement.Apply(neck.There));
-            var width = here.DistanceTo(there);
-            // Touching sides have a common tangent, along which the ridge runs.
-            var across = width > _job.Merge ? there - here : Vector.Zero;
-            var limit = LimitOf(chip, across);
-            var lacking = (limit - width) / limit;
-            if (
-                width >= limit - InspectionJob.Slack
-                || lacking <= most
-                || IsFilled(a, b, here, there)
-            )
-                continue;
-            most = lacking;
-            worst = new(
-                FindingKind.RidgeTooThin,
-                a,
-                b,
-                here.Towards(there, 0.5),
-                width,
-                limit,
-                0,
-                width > _job.Merge
-                    ? across.Unit()
-                    : (_job.Layout.Chips[b == -1 ? a : b].Extents.Centre - here).Unit()
-            );
-        }
-        if (worst is { } found)
-            _job.Found.Add(found);
-    }
-
-    /// <summary>The ridge runs square to the way across it.</summary>
-    private double LimitOf(in LaidChip chip, Vector across) =>
-        across.LengthSquared > 0 && InspectionJob.IsAcrossGrain(chip, across.Left)
-            ? _job.Limits.RidgeAcrossGrain
-            : _job.Limits.Ridge;
-
-    /// <summary>
-    /// Whether a third chip lies in between, so that there is no ridge from one to the other; or touches both, so that they
-    /// are the ends of one of its sides, as round a plain centre.
-    /// </summary>
-    private bool IsFilled(int a, int b, Point here, Point there)
-    {
-        var across = new Segment(here, there);
-        var filled = false;
-        _grid.Visit(
-            across.Extents,
-            other => filled |= other != a && other != b && Fills(other, across)
-        );
-        return filled;
-    }
-
-    private bool Fills(int number, Segment across)
-    {
-        var chip = _job.Layout.Chips[number];
-        var merge = _job.Merge / chip.Placement.Scale;
-        if (!chip.Extents.Grown(_job.Merge).Touches(across.Extents))
-            return false;
-        var sides = _job.Layout.ShapeOf(chip).Sides;
-        var local = across.Transformed(chip.Placement.Inverse());
-        if (sides.Holds(local.Middle, 0))
-            return true;
-        if (sides.DistanceTo(local.Start) <= merge && sides.DistanceTo(local.End) <= merge)
-            return true;
-        var inner = new SegmentFrame(
-            new(local.Start.Towards(local.End, EndShare), local.End.Towards(local.Start, EndShare))
-        );
-        for (var i = 0; i < sides.Count; i++)
-            if (NearestFinder.Between(in inner, in sides.Side(i)).Distance <= merge)
-                return true;
-        return false;
-    }
-
     /// <summary>Ground that one chip goes round: tongues, and what stands in its holes.</summary>
     private void LookWithin(int number)
     {
@@ -216,6 +141,6 @@ internal sealed class NeighbourCheck
         if (!_ownNecks.TryGetValue(key, out var necks))
             _ownNecks.Add(key, necks = PairScan.Within(sides, _reach / scale, _job.Merge / scale));
         if (necks.Length > 0)
-            JudgeNecks(number, -1, necks);
+            _ridges.Judge(number, -1, necks);
     }
 }

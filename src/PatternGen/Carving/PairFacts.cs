@@ -44,4 +44,11 @@ internal readonly record struct Neck(
 /// <summary>A side that passes through a corner of the other chip.</summary>
 /// <param name="At">Where.</param>
 /// <param name="Along">Its direction there, with its chip on the left.</param>
-internal readonly record struct SideTouch(Point At, Vector Along);
+/// <param name="Curvature">How it bends to the left.</param>
+/// <param name="IsOfSecond">Whether it is the second chip's side.</param>
+internal readonly record struct SideTouch(
+    Point At,
+    Vector Along,
+    double Curvature,
+    bool IsOfSecond
+);

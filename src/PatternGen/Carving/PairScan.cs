@@ -181,12 +181,17 @@ internal readonly struct PairScan
     private SideTouch[] Touches()
     {
         var touches = new List<SideTouch>();
-        AddTouches(_one, _other, touches);
-        AddTouches(_other, _one, touches);
+        AddTouches(_one, _other, true, touches);
+        AddTouches(_other, _one, false, touches);
         return [.. touches];
     }
 
-    private void AddTouches(ShapeSides corners, ShapeSides sides, List<SideTouch> touches)
+    private void AddTouches(
+        ShapeSides corners,
+        ShapeSides sides,
+        bool isOfSecond,
+        List<SideTouch> touches
+    )
     {
         for (var i = 0; i < corners.Count; i++)
         {
@@ -200,7 +205,8 @@ internal readonly struct PairScan
                     || side.Nearest(corner).DistanceTo(corner) > _merge
                 )
                     continue;
-                touches.Add(new(corner, side.Frame.TangentAt(side.Frame.Foot(corner))));
+                var along = side.Frame.TangentAt(side.Frame.Foot(corner));
+                touches.Add(new(corner, along, side.Frame.Curvature, isOfSecond));
             }
         }
     }

@@ -73,7 +73,9 @@ public class InspectionMeetingSpecs
         Contour[] Touching(double angle) =>
             [Inspections.Bar(-3, -5), Inspections.Tip(50 - angle, 90 - angle)];
 
-        Touching(15).Inspect(grain: 0).Only(FindingKind.ShortGrain).Value.ShouldBe(15, 1e-9);
+        var finding = Touching(15).Inspect(grain: 0).Only(FindingKind.ShortGrain);
+        finding.Value.ShouldBe(15, 1e-9);
+        finding.Chips.Count.ShouldBe(2);
         Touching(15).Inspect(grain: 90).ShouldBeClear();
         Touching(21).Inspect(grain: 0).ShouldBeClear();
     }

@@ -171,6 +171,11 @@ public class InspectionRidgeSpecs
         var parts = new[] { lens, Above(left), Above(right) }.Inspect();
         parts.Of(FindingKind.RidgeTooThin).ShouldBeEmpty();
         parts.Of(FindingKind.ChipsOverlap).ShouldBeEmpty();
+        // A corner on the other's arc, along which its side runs on: no ground comes to a point there.
+        new[] { lens, Above(left) }
+            .Inspect(limits: InspectionLimits.Default.WithRidgeTipAngle(1))
+            .Of(FindingKind.ShortGrain)
+            .ShouldBeEmpty();
     }
 
     [Fact]
