@@ -7,7 +7,7 @@ internal static class RoofCheck
     private const double Near = 1e-9;
 
     /// <summary>Two feet of one valley place are apart by more than this share of its clearance, or the two sides go on smoothly.</summary>
-    private const double FeetApart = 3e-6;
+    private const double FeetApart = 3e-9;
 
     private static readonly double[] Shares = [0, 0.11, 0.37, 0.5, 0.82, 1];
 

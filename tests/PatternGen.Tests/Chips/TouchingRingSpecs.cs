@@ -84,21 +84,26 @@ public class TouchingRingSpecs
         roof.Moment.ShouldBe(2 * 8 * roof.Clearance / 3, 1e-11);
     }
 
+    /// <summary>A circle of radius 5 in one of 10, which touch: valleys lie where the distances from both centres add up to 15.</summary>
     [Fact]
-    public void An_outline_may_touch_a_side_of_its_own()
+    public void A_crescent_may_end_in_one_cusp()
     {
-        // A square with a notch whose corner reaches the opposite side.
-        var outline = Contour.Polygon(
-            new(0, 0),
-            new(10, 0),
-            new(10, 10),
-            new(7, 10),
-            new(5, 0),
-            new(3, 10),
-            new(0, 10)
+        var crescent = new Contour(
+            new Vertex(new(10, 0), 1),
+            new Vertex(new(-10, 0), 1),
+            new Vertex(new(10, 0), -1),
+            new Vertex(new(0, 0), -1)
         );
 
-        RoofCheck.Sound(outline);
+        var roof = RoofCheck.Sound(crescent);
+
+        roof.Clearance.ShouldBe(5, 1e-12);
+        foreach (var valley in roof.Valleys)
+        {
+            valley.Kind.ShouldBe(ValleyKind.Ellipse);
+            var place = valley.PlaceAt(0.4).Point;
+            (place.DistanceTo(new(0, 0)) + place.DistanceTo(new(5, 0))).ShouldBe(15, 1e-11);
+        }
     }
 
     [Fact]

@@ -49,7 +49,15 @@ internal readonly struct RoofMeasure(RoofWork work)
     {
         double area = 0;
         double moment = 0;
-        foreach (var piece in work.PiecesOf(site))
+        var pieces = work.PiecesOf(site);
+        if (pieces.Length > 0 && work.Sites.SmoothTurnAfter(site) is var turn and not 0)
+        {
+            // The walls of two sides that go on smoothly leave a cone between them, or overlap by one.
+            var r = work.RadiusAt(site, pieces[^1], pieces[^1].To);
+            area -= turn * r * r / 2;
+            moment -= turn * r * r * r / 3;
+        }
+        foreach (var piece in pieces)
         {
             var whole = Gauss(site, piece, piece.From, piece.To);
             var sum = work.Sites[site].IsStraight

@@ -33,7 +33,7 @@ internal sealed class WallEnvelope(RoofSites sites) : IDisposable
                 && !sites.GoOn(number, other)
                 && site.CurveOf(sites[other]) is { } curve
             )
-                PutIn(site, other, curve);
+                PutIn(site, other, curve, sites.Slack(number, other));
         return _pieces.Span;
     }
 
@@ -43,7 +43,7 @@ internal sealed class WallEnvelope(RoofSites sites) : IDisposable
         _renewed.Dispose();
     }
 
-    private void PutIn(in RoofSite site, int other, RoofCurve curve)
+    private void PutIn(in RoofSite site, int other, RoofCurve curve, double slack)
     {
         _renewed.Cut(0);
         var least = Least * site.Half;
@@ -69,14 +69,14 @@ internal sealed class WallEnvelope(RoofSites sites) : IDisposable
             known.Add(atInfinity);
             known.Add(limits ??= site.Limits(sites[other]));
             known.Add(site.WhereAsLargeAs(sites[other], curve));
-            isChanged |= Split(site, piece, known, other, curve);
+            isChanged |= Split(site, piece, known, other, curve, slack);
         }
         if (isChanged)
             (_pieces, _renewed) = (_renewed, _pieces);
     }
 
     /// <summary>Gives each stretch of a piece to the site that stops discs first; tells whether any has changed hands.</summary>
-    private bool Split(in RoofSite site, RoofPiece piece, Cuts cuts, int other, RoofCurve curve)
+    private bool Split(in RoofSite site, RoofPiece piece, Cuts cuts, int other, RoofCurve curve, double slack)
     {
         var isChanged = false;
         var from = piece.From;
@@ -86,7 +86,7 @@ internal sealed class WallEnvelope(RoofSites sites) : IDisposable
             var middle = 0.5 * (from + to);
             var takesOver =
                 (piece.Partner == RoofPiece.OwnCentre || curve.At(middle) < piece.Curve.At(middle))
-                && site.Touches(sites[other], curve, middle);
+                && site.Touches(sites[other], curve, middle, slack);
             isChanged |= takesOver;
             Keep(
                 takesOver ? new(from, to, other, curve) : new(from, to, piece.Partner, piece.Curve)
