@@ -76,7 +76,14 @@ internal sealed class WallEnvelope(RoofSites sites) : IDisposable
     }
 
     /// <summary>Gives each stretch of a piece to the site that stops discs first; tells whether any has changed hands.</summary>
-    private bool Split(in RoofSite site, RoofPiece piece, Cuts cuts, int other, RoofCurve curve, double slack)
+    private bool Split(
+        in RoofSite site,
+        RoofPiece piece,
+        Cuts cuts,
+        int other,
+        RoofCurve curve,
+        double slack
+    )
     {
         var isChanged = false;
         var from = piece.From;
