@@ -39,7 +39,7 @@ public class RoofReferenceSpecs
                         var roof = Roof.Over(part);
                         RoofCheck.ShouldBeSound(
                             roof,
-                            $"{Draw.Print(outer)} less {Draw.Print(inner)}"
+                            string.Join(" less ", part.Holes.Prepend(part.Outer).Select(Draw.Print))
                         );
                     }
                 },

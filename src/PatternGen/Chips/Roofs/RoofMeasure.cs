@@ -15,7 +15,7 @@ internal readonly struct RoofMeasure(RoofWork work)
     private const double Accuracy = 1e-12;
 
     /// <summary>Halvings at most: where the valley runs into a cusp, quadrature converges slowly, but there is nothing left there.</summary>
-    private const int MostHalvings = 20;
+    private const int MostHalvings = 14;
 
     private static readonly double[] Places =
     [

@@ -101,9 +101,11 @@ internal sealed class RoofSites
 
     /// <summary>
     /// How far in mm a foot on one side may lie beyond another and still count as on it: sides that touch may cross by as much for
-    /// rounding. No ground is thinner, but for that at a corner that points in.
+    /// rounding, and no ground is thinner. But at a corner that points in, ground begins with nothing, and rounding must not make a
+    /// touch of it: negative there.
     /// </summary>
-    internal double Slack(int a, int b) => Embrace(a, b) || Embrace(b, a) ? 0 : _slack;
+    internal double Slack(int side, int other, double s) =>
+        Embrace(side, other) && s > 0 || Embrace(other, side) && s < 0 ? -_slack : _slack;
 
     /// <summary>Whether one side follows the other round a corner that points in.</summary>
     private bool Embrace(int before, int after) =>
