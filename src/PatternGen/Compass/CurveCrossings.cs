@@ -12,10 +12,12 @@ internal static class CurveCrossings
         using var places = new PointMerger(tolerance.Merge);
         if (one.IsCircle && other.IsCircle)
             AddMeeting(one.Circle, other.Circle, tolerance, places);
+        else if (one.IsCircle)
+            AddMeeting(one.Circle, other.Segment, tolerance, places);
+        else if (other.IsCircle)
+            AddMeeting(other.Circle, one.Segment, tolerance, places);
         else
-            foreach (var part in PartsOf(one, other))
-            foreach (var otherPart in PartsOf(other, one))
-                AddMeeting(part.Intersect(otherPart, tolerance), places);
+            AddMeeting(one.Segment.Intersect(other.Segment, tolerance), places);
         return [.. places.Points];
     }
 
@@ -43,13 +45,15 @@ internal static class CurveCrossings
             places.IdOf(meeting.PointAt(i));
     }
 
-    /// <summary>One of the two is a segment.</summary>
-    private static Segment[] PartsOf(Curve curve, Curve other)
+    private static void AddMeeting(
+        Circle circle,
+        Segment segment,
+        Tolerance tolerance,
+        PointMerger places
+    )
     {
-        if (!curve.IsCircle)
-            return [curve.Segment];
-        var (one, opposite) = curve.Circle.HalvesAsideOf(other.Segment);
-        return [one, opposite];
+        AddMeeting(segment.IntersectHalf(circle.Halves.Upper, tolerance), places);
+        AddMeeting(segment.IntersectHalf(circle.Halves.Lower, tolerance), places);
     }
 
     private static PatternException AlongEachOther(Point place) =>

@@ -47,22 +47,9 @@ public readonly record struct Circle
     /// <summary>Returns the circle as a counter-clockwise contour of two half circles, starting on the right.</summary>
     public Contour ToContour() => new([new(RightMost, 1), new(LeftMost, 1)]);
 
-    /// <summary>The circle as two halves that meet a segment where the circle does.</summary>
-    /// <remarks>
-    /// The halves end where the circle does not: next to such an end a tangency would look like a stretch in common, or be
-    /// found twice. A line or circle touches another on the common normal through its centre, so they end on the axis that
-    /// is farther from that; on an axis, since places there keep all their digits.
-    /// </remarks>
-    internal (Segment One, Segment Opposite) HalvesAsideOf(Segment segment)
-    {
-        // The gradient at the centre: towards the segment's own centre, and for a line its normal.
-        var frame = new ArcFrame(segment);
-        var normal = frame.Normal - frame.Curvature * (Centre - frame.Middle);
-        var aside =
-            Math.Abs(normal.Y) >= Math.Abs(normal.X) ? new Vector(Radius, 0) : new(0, Radius);
-        var (start, end) = (Centre + aside, Centre - aside);
-        return (new(start, end, 1), new(end, start, 1));
-    }
+    /// <summary>The upper and the lower half, counter-clockwise; <see cref="Segment.IntersectHalf"/> meets them.</summary>
+    internal (Segment Upper, Segment Lower) Halves =>
+        (new(RightMost, LeftMost, 1), new(LeftMost, RightMost, 1));
 
     /// <summary>Returns the circle moved, turned, mirrored or scaled.</summary>
     public Circle Transformed(Transform transform) =>

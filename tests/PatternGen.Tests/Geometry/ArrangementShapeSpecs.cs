@@ -252,6 +252,17 @@ public class ArrangementShapeSpecs
         }
     }
 
+    /// <summary>The same for a line that crosses there: its start and the right of the circle are two merge distances apart.</summary>
+    [Fact]
+    public void A_line_from_a_point_of_a_circle_needs_no_other_node()
+    {
+        var turn = Transform.Rotate(Angle.FromRadians(-1.7364e-8));
+        Curve[] drawing = [Circle(3, -3, 1), Line(4, -3, -2, 2), Line(-2, 2, -2, -4)];
+
+        var still = Sound(drawing);
+        ShouldBeTheSame(still, Sound(drawing.Select(curve => curve.Transformed(turn))));
+    }
+
     /// <summary>Rounding may make either half a little more than a half circle.</summary>
     [Fact]
     public void A_half_circle_on_its_circle_shares_its_edge_however_it_lies()

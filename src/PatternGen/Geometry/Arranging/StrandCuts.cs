@@ -128,9 +128,9 @@ internal sealed class StrandCuts : IDisposable
             return;
         }
         MeetAtEnds(round, segment);
-        var (one, opposite) = circle.HalvesAsideOf(other);
-        Meet(one.Intersect(other, _tolerance), round, segment);
-        Meet(opposite.Intersect(other, _tolerance), round, segment);
+        var (upper, lower) = circle.Halves;
+        Meet(other.IntersectHalf(upper, _tolerance), round, segment);
+        Meet(other.IntersectHalf(lower, _tolerance), round, segment);
     }
 
     private bool IsAlong(Circle circle, Segment segment)
