@@ -74,7 +74,11 @@ public class ConstructionSpecs
                     {
                         var line = pencil.Join(pencil.Mark(a), pencil.Mark(b));
                         pencil.SetRadius(900);
-                        square = pencil.Perpendicular(line, pencil.Mark(at));
+                        var mark = pencil.Mark(at);
+                        // A point next to one that is marked is that one: points within the tolerance are the same.
+                        mark.Point.DistanceTo(at).ShouldBeLessThan(1e-6);
+                        at = mark.Point;
+                        square = pencil.Perpendicular(line, mark);
                     });
 
                     var drawn = square!.Line.Curve.Segment;
