@@ -32,7 +32,7 @@ public class ArrangementPropertySpecs
 
     [Fact]
     public void A_drawing_moved_turned_and_scaled_has_the_same_faces() =>
-        Gen.Select(ArrangementDraw.GridDrawing, Draw.Transform)
+        Gen.Select(ArrangementDraw.GridDrawing, ArrangementDraw.Turn)
             .Sample(
                 (curves, transform) =>
                     ShouldBeTheSame(
