@@ -27,6 +27,12 @@ internal readonly struct ArcFrame
         Half = length * (1 + segment.Bulge * segment.Bulge) / 2;
     }
 
+    internal ArcFrame(Point middle, Vector tangent, double curvature, double half)
+    {
+        (Middle, Tangent, Normal) = (middle, tangent, tangent.Left);
+        (Curvature, Half) = (curvature, half);
+    }
+
     internal Point Middle { get; }
 
     internal Vector Tangent { get; }

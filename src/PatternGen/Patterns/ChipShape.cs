@@ -3,13 +3,12 @@ using PatternGen.Geometry;
 namespace PatternGen;
 
 /// <summary>
-/// What a chip looks like: its outline, and its holes, where the ground stays standing; and how it is cut. As drawn in the motif's own
-/// frame it is one object that all repeats share.
+/// What a chip looks like: its outline, its holes, where the ground stays standing, and how it is cut. As drawn in the
+/// motif's own frame it is one object that all repeats share.
 /// </summary>
 /// <remarks>
 /// The rings are numbered, the outline 0, the holes from 1. Placed, the corners of all of them pass through the tree as
-/// one run, so that a chip with holes is mapped like one without. Equal if made of the same
-/// contours and cut alike.
+/// one run, so that a chip with holes is mapped like one without. Equal if made of the same contours and cut alike.
 /// </remarks>
 internal sealed class ChipShape : IEquatable<ChipShape>
 {
@@ -18,6 +17,8 @@ internal sealed class ChipShape : IEquatable<ChipShape>
 
     /// <summary>For each ring the number of corners up to its end.</summary>
     private readonly int[] _ends;
+
+    private readonly Lazy<Roof> _roof;
 
     /// <param name="outline">Counter-clockwise.</param>
     /// <param name="holes">Clockwise, inside the outline and apart from each other, but for points where they touch.</param>
@@ -29,6 +30,7 @@ internal sealed class ChipShape : IEquatable<ChipShape>
         _ends[0] = outline.Count;
         for (var i = 0; i < holes.Length; i++)
             _ends[i + 1] = _ends[i] + holes[i].Count;
+        _roof = new(() => Roof.Over(outline, holes));
         if (holes.Length > 0)
             _allCorners = [.. outline.Vertices, .. holes.SelectMany(hole => hole.Vertices)];
     }
@@ -39,6 +41,8 @@ internal sealed class ChipShape : IEquatable<ChipShape>
         _holes = other._holes;
         _ends = other._ends;
         _allCorners = other._allCorners;
+        // The walls meet where they meet at any angle.
+        _roof = other._roof;
         Cut = cut;
     }
 
@@ -48,6 +52,9 @@ internal sealed class ChipShape : IEquatable<ChipShape>
     internal ChipCut Cut { get; } = ChipCut.Walls;
 
     internal IReadOnlyList<Contour> Holes => _holes;
+
+    /// <summary>How its walls meet: made once, when first asked for, whatever the number of repeats.</summary>
+    internal Roof Roof => _roof.Value;
 
     internal int RingCount => _ends.Length;
 

@@ -57,6 +57,18 @@ public class StabCutSpecs
             .Message.ShouldContain("only three-sided chips can be stab-cut");
     }
 
+    [Fact]
+    public void Hollow_bases_are_refused()
+    {
+        var row = TriangleRow.Between(0, 1).HollowBase(0.5).StabCut();
+
+        Should
+            .Throw<PatternException>(() =>
+                Rail.Border(TriangleBand.Ruled(4).WithRows(row)).Chips.Count()
+            )
+            .Message.ShouldContain("is curved on the side across");
+    }
+
     private static RailBorder BorderOf(int which) =>
         which switch
         {

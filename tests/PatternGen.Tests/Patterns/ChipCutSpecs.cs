@@ -48,15 +48,15 @@ public class ChipCutSpecs
                 Pattern.OfLabels(new Label("A", new(3, 3), 2.5))
             )
             .Named("board");
-        var stabbed = pattern.WithCut(ChipCut.Stabbed());
+        var flatter = pattern.WithCut(ChipCut.WallsAt(50));
 
-        stabbed.Name.ShouldBe("board");
-        stabbed.Chips.Select(chip => chip.Id).ShouldBe(pattern.Chips.Select(chip => chip.Id));
-        stabbed.Stock.Count.ShouldBe(1);
-        stabbed.LineCuts.Count.ShouldBe(1);
-        stabbed.LayoutLines.Count.ShouldBe(1);
-        stabbed.Labels.Count.ShouldBe(1);
-        stabbed.Extents.ShouldBe(pattern.Extents);
+        flatter.Name.ShouldBe("board");
+        flatter.Chips.Select(chip => chip.Id).ShouldBe(pattern.Chips.Select(chip => chip.Id));
+        flatter.Stock.Count.ShouldBe(1);
+        flatter.LineCuts.Count.ShouldBe(1);
+        flatter.LayoutLines.Count.ShouldBe(1);
+        flatter.Labels.Count.ShouldBe(1);
+        flatter.Extents.ShouldBe(pattern.Extents);
     }
 
     [Fact]
@@ -84,7 +84,10 @@ public class ChipCutSpecs
     [InlineData(2)]
     public void The_apex_stays_the_same_corner_however_a_chip_is_placed(int corner)
     {
-        var curved = new Contour(new Vertex(0, 0, 0.2), new Vertex(4, 0), new Vertex(1, 3, -0.1));
+        // Curved beside the apex, straight across from it.
+        var sides = new[] { 0.0, 0, 0 };
+        (sides[corner], sides[(corner + 2) % 3]) = (0.2, -0.1);
+        var curved = new Contour(new(0, 0, sides[0]), new(4, 0, sides[1]), new(1, 3, sides[2]));
         var pattern = Pattern.OfChips(curved).WithCut(ChipCut.Stabbed(corner, depth: 2));
         Pattern[] placed =
         [
@@ -151,13 +154,30 @@ public class ChipCutSpecs
     }
 
     [Fact]
-    public void A_corner_that_a_chip_has_not_is_refused_with_its_place()
+    public void A_chip_that_cannot_be_stabbed_is_refused_with_its_place()
     {
-        var trouble = Should.Throw<PatternException>(() =>
-            Pattern.OfChips(Triangle).WithCut(ChipCut.Stabbed(3))
+        var halfRound = new Contour(new Vertex(5, 1), new Vertex(9, 1, 0.2), new Vertex(7, 4));
+        var ring = new Region(
+            Triangle.Transformed(Transform.Resize(9)),
+            Contour.Polygon(new(12, 4), new(12, 6), new(14, 4))
         );
-        trouble.Message.ShouldContain("3 sides can't be stabbed at corner 3");
-        trouble.Place.ShouldBe(new Point(0, 0));
+
+        Refusal(Pattern.OfChips(Triangle), 3).ShouldContain("has no corner 3, only 0 to 2");
+        Refusal(Pattern.OfChips(Lens), 0).ShouldContain("has 2 sides. At (0, 0) mm");
+        Refusal(Pattern.OfChips(ring.Parts), 0).ShouldContain("has ground standing in it");
+        Refusal(Pattern.OfChips(halfRound), 0)
+            .ShouldContain("is curved on the side across from corner 0. At (5, 1) mm");
+        _ = Pattern.OfChips(halfRound).WithCut(ChipCut.Stabbed(2));
+
+        static string Refusal(Pattern pattern, int corner) =>
+            Should.Throw<PatternException>(() => pattern.WithCut(ChipCut.Stabbed(corner))).Message;
+    }
+
+    [Fact]
+    public void Another_cut_keeps_the_roof_that_is_known()
+    {
+        var shape = new ChipShape(Triangle);
+        shape.WithCut(ChipCut.WallsAt(50)).Roof.ShouldBeSameAs(shape.Roof);
     }
 
     [Fact]
