@@ -95,8 +95,7 @@ public sealed class Roof
 
     /// <summary>Returns the roof over a part of a region, whose holes stay standing.</summary>
     /// <exception cref="PatternException">A ring crosses itself or another.</exception>
-    public static Roof Over(RegionPart part) =>
-        Checked(new(Guard.NotNull(part).Outer, part.Holes));
+    public static Roof Over(RegionPart part) => Checked(new(Guard.NotNull(part).Outer, part.Holes));
 
     /// <summary>The same for rings that are known to be those of a chip: their area is added up only when it is asked for.</summary>
     internal static Roof Over(Contour outline, IReadOnlyList<Contour> holes) => new(outline, holes);

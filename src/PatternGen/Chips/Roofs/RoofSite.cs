@@ -168,7 +168,8 @@ internal readonly struct RoofSite
         var radius = RadiusAt(s, curve);
         if (1 - other.Curvature * radius <= 0)
             return false;
-        return Math.Abs(other._frame.Foot(FootAt(s) + NormalAt(s) * radius)) <= other.Half + Math.Max(0, slack);
+        return Math.Abs(other._frame.Foot(FootAt(s) + NormalAt(s) * radius))
+            <= other.Half + Math.Max(0, slack);
     }
 
     /// <summary>
