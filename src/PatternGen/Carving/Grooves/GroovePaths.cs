@@ -20,6 +20,7 @@ public sealed class GroovePaths
 {
     private readonly GrooveSet _set;
     private readonly IReadOnlyList<LineCut> _lineCuts;
+    private double _reached;
     private double _clearance;
 
     internal GroovePaths(Pattern pattern, VBit bit, double accuracy)
@@ -28,25 +29,12 @@ public sealed class GroovePaths
         _lineCuts = pattern.LineCuts;
         _set = new(bit, accuracy);
         foreach (var cut in _lineCuts)
-            Count(_set.RunOf(cut) is { } run ? [run] : null, 1);
-        foreach (var chip in PlacedShape.Of(pattern))
-            Count(_set.RunsOf(chip), chip.Placement.Scale);
-
-        void Count(GrooveRun[]? runs, double scale)
-        {
-            if (runs is null)
+            if (_set.RunOf(cut) is { } run)
+                Add(run, 1, cut.Width / 2);
+            else
                 LeftOutCount++;
-            foreach (var run in runs ?? [])
-            {
-                PathCount++;
-                PlaceCount += run.Count;
-                if (run.Entry == GrooveEntry.Wall)
-                    WallEntryCount++;
-                if (run.Entry == GrooveEntry.Plunge)
-                    PlungeCount++;
-                _clearance = Math.Max(_clearance, run.Deepest * scale);
-            }
-        }
+        foreach (var chip in PlacedShape.Of(pattern))
+            Add(chip);
     }
 
     /// <summary>The pattern.</summary>
@@ -73,8 +61,11 @@ public sealed class GroovePaths
     /// <summary>Number of chips and line cuts that are left out.</summary>
     public long LeftOutCount { get; private set; }
 
-    /// <summary>The greatest depth in mm: half the width across the deepest point × tan(wall angle of the bit). 0 if there is no path.</summary>
-    public double Deepest => _clearance * _set.Slope;
+    /// <summary>
+    /// The greatest depth in mm that the paths reach: half the width across the deepest point × tan(wall angle of the bit), to within the
+    /// accuracy. 0 if there is no path.
+    /// </summary>
+    public double Deepest => _reached * _set.Slope;
 
     /// <summary>The paths in order.</summary>
     public IEnumerable<GroovePath> Paths
@@ -128,6 +119,30 @@ public sealed class GroovePaths
         notes.Add(words.GroovesAreNoProgram);
         notes.Add(words.RouterCautions);
         return notes;
+    }
+
+    private void Add(PlacedShape chip)
+    {
+        var scale = chip.Placement.Scale;
+        if (_set.RunsOf(chip) is not { } runs)
+        {
+            LeftOutCount++;
+            return;
+        }
+        foreach (var run in runs)
+            Add(run, scale, chip.Shape.Roof.Clearance * scale);
+    }
+
+    private void Add(GrooveRun run, double scale, double clearance)
+    {
+        PathCount++;
+        PlaceCount += run.Count;
+        if (run.Entry == GrooveEntry.Wall)
+            WallEntryCount++;
+        if (run.Entry == GrooveEntry.Plunge)
+            PlungeCount++;
+        _reached = Math.Max(_reached, run.Deepest * scale);
+        _clearance = Math.Max(_clearance, clearance);
     }
 
     /// <summary>Returns number and depth, for messages.</summary>
