@@ -109,4 +109,26 @@ public class ReadmeSamples
         borders.ShouldAllBe(border => border.Fit.Ends == EndMatch.Alike);
         new FileInfo("lines.dxf").Length.ShouldBePositive();
     }
+
+    [Fact]
+    public void Paths_for_a_v_bit()
+    {
+        using var _ = new WorkingFolder();
+
+        // csharpier-ignore-start
+        // <readme>
+        // Along the valleys of twelve petals with a V bit, whose angle sets the walls.
+        var paths = Rosette.Petals(12, radius: 40).Carve(part => part.IsPetal)
+            .GroovePaths(VBit.Of(includedDegrees: 60, diameter: 12));
+        paths.Save("petal-grooves.dxf");
+        Console.WriteLine($"{paths.PathCount} paths, {paths.Deepest:0.00} mm deep");
+        Console.WriteLine($"with a knife at 65°: {paths.DeepestWith(Knife.Held(degrees: 65)):0.00} mm");
+        // </readme>
+        // csharpier-ignore-end
+
+        paths.PathCount.ShouldBe(12);
+        // The walls of both have their slopes: the depths are as tan 60° to tan 65°.
+        (paths.DeepestWith(Knife.Held(65)) / paths.Deepest).ShouldBe(2.1445069 / 1.7320508, 0.005);
+        new FileInfo("petal-grooves.dxf").Length.ShouldBePositive();
+    }
 }

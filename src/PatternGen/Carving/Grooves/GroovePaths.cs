@@ -20,8 +20,7 @@ public sealed class GroovePaths
 {
     private readonly GrooveSet _set;
     private readonly IReadOnlyList<LineCut> _lineCuts;
-    private double _reached;
-    private double _clearance;
+    private readonly GrooveTally _tally = new();
 
     internal GroovePaths(Pattern pattern, VBit bit, double accuracy)
     {
@@ -29,12 +28,12 @@ public sealed class GroovePaths
         _lineCuts = pattern.LineCuts;
         _set = new(bit, accuracy);
         foreach (var cut in _lineCuts)
-            if (_set.RunOf(cut) is { } run)
-                Add(run, 1, cut.Width / 2);
-            else
-                LeftOutCount++;
+            _tally.Add(_set.RunOf(cut) is { } run ? [run] : [], 1, cut.Width / 2);
         foreach (var chip in PlacedShape.Of(pattern))
-            Add(chip);
+        {
+            var scale = chip.Placement.Scale;
+            _tally.Add(_set.RunsOf(chip), scale, chip.Shape.Roof.Clearance * scale);
+        }
     }
 
     /// <summary>The pattern.</summary>
@@ -47,25 +46,25 @@ public sealed class GroovePaths
     public double Accuracy { get; }
 
     /// <summary>Number of paths.</summary>
-    public long PathCount { get; private set; }
+    public long PathCount => _tally.Paths;
 
     /// <summary>Number of places in all paths together.</summary>
-    public long PlaceCount { get; private set; }
+    public long PlaceCount => _tally.Places;
 
     /// <summary>How many paths enter down a wall, since no tip was left to enter by.</summary>
-    public long WallEntryCount { get; private set; }
+    public long WallEntryCount => _tally.WallEntries;
 
     /// <summary>How many paths start at their full depth: line cuts that are as wide all along.</summary>
-    public long PlungeCount { get; private set; }
+    public long PlungeCount => _tally.Plunges;
 
     /// <summary>Number of chips and line cuts that are left out.</summary>
-    public long LeftOutCount { get; private set; }
+    public long LeftOutCount => _tally.LeftOut;
 
     /// <summary>
     /// The greatest depth in mm that the paths reach: half the width across the deepest point × tan(wall angle of the bit), to within the
     /// accuracy. 0 if there is no path.
     /// </summary>
-    public double Deepest => _reached * _set.Slope;
+    public double Deepest => _tally.Reached * _set.Slope;
 
     /// <summary>The paths in order.</summary>
     public IEnumerable<GroovePath> Paths
@@ -99,7 +98,7 @@ public sealed class GroovePaths
 
     /// <summary>Returns how deep another cutter makes the same chips at their deepest, in mm.</summary>
     /// <param name="cutter">A knife, for example. Where the bit of 60 degrees goes 2.598 mm deep, a knife at 65 goes 3.217.</param>
-    public double DeepestWith(Cutter cutter) => Guard.NotNull(cutter).DepthFor(_clearance);
+    public double DeepestWith(Cutter cutter) => Guard.NotNull(cutter).DepthFor(_tally.Clearance);
 
     /// <summary>Returns what whoever runs the paths should know, a line each: bit, walls, depths, accuracy, entries, and the cautions.</summary>
     /// <param name="wording">The language; English by default.</param>
@@ -119,30 +118,6 @@ public sealed class GroovePaths
         notes.Add(words.GroovesAreNoProgram);
         notes.Add(words.RouterCautions);
         return notes;
-    }
-
-    private void Add(PlacedShape chip)
-    {
-        var scale = chip.Placement.Scale;
-        if (_set.RunsOf(chip) is not { } runs)
-        {
-            LeftOutCount++;
-            return;
-        }
-        foreach (var run in runs)
-            Add(run, scale, chip.Shape.Roof.Clearance * scale);
-    }
-
-    private void Add(GrooveRun run, double scale, double clearance)
-    {
-        PathCount++;
-        PlaceCount += run.Count;
-        if (run.Entry == GrooveEntry.Wall)
-            WallEntryCount++;
-        if (run.Entry == GrooveEntry.Plunge)
-            PlungeCount++;
-        _reached = Math.Max(_reached, run.Deepest * scale);
-        _clearance = Math.Max(_clearance, clearance);
     }
 
     /// <summary>Returns number and depth, for messages.</summary>

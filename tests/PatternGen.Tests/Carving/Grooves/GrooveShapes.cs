@@ -45,7 +45,13 @@ internal static class GrooveShapes
         new([new(0, 0), new(8, 0, 1), new(8, 4), new(0, 4, 1)]);
 
     /// <summary>One tip, and round at the other end.</summary>
-    public static Contour Drop { get; } = new([new(0, 0), new(10, -2, 0.9), new(10, 2)]);
+    /// <remarks>Tangents from (0, 0) to the circle of 3 mm about (10, 0): they touch it at the cosine -3/10.</remarks>
+    public static Contour Drop { get; } =
+        new([
+            new(0, 0),
+            new(9.1, -Math.Sqrt(8.19), Math.Tan(Math.Acos(-0.3) / 2)),
+            new(9.1, Math.Sqrt(8.19)),
+        ]);
 
     public static Contour Disc { get; } = new Circle(new(1, 2), 3).ToContour();
 
