@@ -5,24 +5,24 @@ namespace PatternGen.Gallery.Topics;
 /// <summary>Where a V bit goes to cut a rosette, as a file for a router and as a picture of it from above.</summary>
 internal sealed class GroovesTopic(string folder) : ITopic
 {
-    private const double BoardSide = 100;
+    /// <summary>Width in mm of a path in the picture.</summary>
+    private const double PathWidth = 0.25;
+
+    private static Pattern Rim =>
+        Pattern.OfLineCuts(
+            new LineCut(new Chain([new(-27, 0, 1), new(27, 0, 1), new(-27, 0)]), width: 1.5)
+        );
+
+    private static Pattern Wood =>
+        Pattern.OfStock(Contour.Rectangle(new(-32, -32), new(32, 32)));
 
     private static Pattern Board =>
-        Rosette
-            .Petals(12, radius: 40)
-            .Carve(part => part.IsPetal)
-            .With(
-                Pattern.OfStock(
-                    Contour.Rectangle(
-                        new(-BoardSide / 2, -BoardSide / 2),
-                        new(BoardSide / 2, BoardSide / 2)
-                    )
-                )
-            )
-            .Named("Twelve petals on a board");
+        Pattern
+            .Combine(Rosette.Petals(6, radius: 24).Carve(part => part.IsPetal), Rim, Wood)
+            .Named("Six petals in a rim");
 
     private static GroovePaths Paths =>
-        Board.GroovePaths(VBit.Of(includedDegrees: 60, diameter: 12));
+        Board.GroovePaths(VBit.Of(includedDegrees: 90, diameter: 12));
 
     public string Title => "Groove paths for a router";
 
@@ -38,13 +38,18 @@ internal sealed class GroovesTopic(string folder) : ITopic
     public IReadOnlyList<Exhibit> Exhibits =>
         [new("grooves.png", string.Join(". ", Paths.Notes()), ["grooves.dxf", "grooves.svg"])];
 
-    /// <summary>The chips with the paths as lines.</summary>
+    /// <summary>The outlines of the chips as lines, and the paths within them.</summary>
     private static Pattern FromAbove =>
-        Board.With(
-            Pattern.OfLayoutLines(
-                Paths.Paths.Select(path => new Chain(
-                    path.Places.Select(place => new Vertex(place.Point))
+        Pattern.Combine(
+            Pattern.OfLayoutLines(Board.Chips.Select(chip => Open(chip.Outline))),
+            Pattern.OfLineCuts(
+                Paths.Paths.Select(path => new LineCut(
+                    new Chain(path.Places.Select(place => new Vertex(place.Point))),
+                    PathWidth
                 ))
-            )
+            ),
+            Wood
         );
+
+    private static Chain Open(Contour outline) => Chain.Of(outline.Segments);
 }
