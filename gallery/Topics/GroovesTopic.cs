@@ -13,8 +13,7 @@ internal sealed class GroovesTopic(string folder) : ITopic
             new LineCut(new Chain([new(-27, 0, 1), new(27, 0, 1), new(-27, 0)]), width: 1.5)
         );
 
-    private static Pattern Wood =>
-        Pattern.OfStock(Contour.Rectangle(new(-32, -32), new(32, 32)));
+    private static Pattern Wood => Pattern.OfStock(Contour.Rectangle(new(-32, -32), new(32, 32)));
 
     private static Pattern Board =>
         Pattern

@@ -122,7 +122,7 @@ public class ReadmeSamples
             .GroovePaths(VBit.Of(includedDegrees: 90, diameter: 12));
         paths.Save("petal-grooves.dxf");
         Console.WriteLine($"{paths.PathCount} paths, {paths.Deepest:0.00} mm deep");   // 6 paths, 3.22 mm deep
-        Console.WriteLine($"with a knife at 65°: {paths.DeepestWith(Knife.Held(degrees: 65)):0.00} mm");   // 6.89
+        Console.WriteLine($"with a knife at 65°: {paths.DeepestWith(Knife.Held(degrees: 65)):0.00} mm");   // 6.90 mm
         // </readme>
         // csharpier-ignore-end
 

@@ -53,6 +53,47 @@ public class SweptConeSpecs
             Judge(rosette, 0.005, chip.Id);
     }
 
+    /// <summary>Random stars of straight, bulging and hollow sides; those that cross themselves are no chips.</summary>
+    [Theory]
+    [InlineData(1)]
+    [InlineData(2)]
+    [InlineData(3)]
+    public void I_can_cut_chips_of_any_shape(int seed)
+    {
+        var random = new Random(seed);
+        var judged = 0;
+        for (var i = 0; i < 40; i++)
+            if (RandomChip(random) is { } chip)
+            {
+                Judge(chip, 0.02, points: 600);
+                judged++;
+            }
+        judged.ShouldBeGreaterThan(15);
+    }
+
+    private static Pattern? RandomChip(Random random)
+    {
+        var sides = random.Next(2, 9);
+        var corners = Enumerable
+            .Range(0, sides)
+            .Select(i => new Vertex(
+                Point.Origin.Polar(
+                    4 + 8 * random.NextDouble(),
+                    Angle.OfTurn((i + 0.7 * random.NextDouble()) / sides)
+                ),
+                random.Next(3) * (random.NextDouble() - 0.45)
+            ))
+            .ToArray();
+        try
+        {
+            return Pattern.OfChips(new Contour(corners));
+        }
+        catch (PatternException)
+        {
+            return null;
+        }
+    }
+
     [Theory]
     [InlineData(20)]
     [InlineData(60)]
@@ -66,7 +107,8 @@ public class SweptConeSpecs
         Pattern pattern,
         double accuracy,
         ChipId? only = null,
-        VBit? bit = null
+        VBit? bit = null,
+        int points = 4000
     )
     {
         bit ??= Bit;
@@ -82,7 +124,7 @@ public class SweptConeSpecs
         var box = chip.Outline.Extents;
         double standing = 0;
         double cut = 0;
-        for (var i = 0; i < 4000; i++)
+        for (var i = 0; i < points; i++)
         {
             var x = box.Min.X + box.Width * random.NextDouble();
             var y = box.Min.Y + box.Height * random.NextDouble();
