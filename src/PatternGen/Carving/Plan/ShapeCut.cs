@@ -1,0 +1,54 @@
+using PatternGen.Geometry;
+
+namespace PatternGen;
+
+/// <summary>One movement of the knife in the motif's own frame; all repeats of a chip share it.</summary>
+internal sealed class ShapeCut
+{
+    internal required CutKind Kind { get; init; }
+
+    /// <summary>Of a side: as outlines run, with the chip on the left. Of a stab: from the deepest place outwards.</summary>
+    internal required Chain Path { get; init; }
+
+    /// <summary>The side that it runs along, counted from 0 over all rings; -1 if it runs along none.</summary>
+    internal required int Side { get; init; }
+
+    /// <summary>The ring of that side: 0 is the outline, holes follow.</summary>
+    internal int Ring { get; init; }
+
+    /// <summary>Where the point of the knife is deepest, as seen from above.</summary>
+    internal required Point Deepest { get; init; }
+
+    /// <summary>Where along the path that is, in mm.</summary>
+    internal required double DeepestAlong { get; init; }
+
+    /// <summary>Depth there, in units of the chip.</summary>
+    internal required double Depth { get; init; }
+
+    /// <summary>Depths at both ends of the path, in units of the chip: 0 in tips.</summary>
+    internal double StartDepth { get; init; }
+
+    /// <inheritdoc cref="StartDepth"/>
+    internal double EndDepth { get; init; }
+
+    /// <summary>Whether the cut goes all round without a corner.</summary>
+    internal bool IsRound { get; init; }
+
+    /// <summary>Whether the blade is held as the floor of a stab-cut chip slopes.</summary>
+    internal bool IsFloor { get; init; }
+
+    /// <summary>The direction of the cut as a whole, of length 1: from end to end, or where it is deepest if they are one point.</summary>
+    internal Vector Direction
+    {
+        get
+        {
+            var chord = Path.End - Path.Start;
+            return chord.Length > 1e-6 * Path.Length
+                ? chord.Unit()
+                : Path.TangentAt(IsRound ? 0 : DeepestAlong);
+        }
+    }
+
+    /// <summary>The direction from the chip to the ground beyond the side, of length 1.</summary>
+    internal Vector Outward => -Path.NormalAt(DeepestAlong);
+}
