@@ -48,8 +48,7 @@ public sealed class CarvingStroke
     public int Hole => _cut.Ring;
 
     /// <summary>Which side of the chip it is, as drawn; of a stab along a valley, the way the stab goes.</summary>
-    public SideFacing Facing =>
-        SideFacings.Of(Placement.Apply(_cut.Side < 0 ? _cut.Direction : _cut.Outward));
+    public SideFacing Facing => _cut.FacingOn(Placement);
 
     /// <summary>The line on the wood, in the direction of the cut.</summary>
     public Chain Path

@@ -75,35 +75,44 @@ internal sealed class PassByPass(PlanBench bench)
     private bool IsMostlyNextToRemoved(List<PlannedCut> pass) =>
         2 * pass.Count(cut => bench.IsNextToRemoved(cut, _removed)) > pass.Count;
 
-    /// <summary>Adds the cuts line by line, and within a line those alike together: a step each.</summary>
+    /// <summary>Adds the cuts row by row, those alike together; where they are to be pressed alike for one reason, they are one step.</summary>
     private void AddPass(List<PlannedCut> pass, int tier)
     {
-        var lines = pass.GroupBy(cut => bench.Order.LineOf(cut.Chip)).OrderBy(line => line.Key);
-        foreach (var line in lines)
+        var places = bench.Order.Place;
+        var rows = pass.OrderBy(cut => places[cut.Chip])
+            .ThenBy(cut => cut.Cut)
+            .GroupBy(KeyOf)
+            .OrderBy(row => row.Key.Size)
+            .ThenBy(row => places[row.First().Chip]);
+        foreach (var row in rows)
         {
-            var sorted = line.OrderBy(cut => bench.Order.Place[cut.Chip]).ThenBy(cut => cut.Cut);
-            var alike = sorted.Select(Judged).ToArray().GroupBy(KeyOf);
-            foreach (var step in alike)
+            PlannedCut? before = null;
+            foreach (var planned in row)
             {
-                _reasons.Add(tier > 0 ? PlanReason.AfterLargerNeighbour : PlanReason.SameTurn);
-                foreach (var cut in step)
-                    _cuts.Add(cut with { Step = _reasons.Count - 1 });
+                var cut = Judged(planned);
+                if (cut.Pressure != before?.Pressure || cut.Reason != before.Reason)
+                    _reasons.Add(
+                        tier > 0 ? PlanReason.AfterLargerNeighbour : PlanReason.SameTurn
+                    );
+                before = cut with { Step = _reasons.Count - 1 };
+                _cuts.Add(before);
             }
         }
     }
 
     /// <summary>Cuts with one key are told in one line of the schedule.</summary>
-    private (ChipShape, int, int, bool, Pressure, PlanReason, GrainRun) KeyOf(PlannedCut cut)
+    private RowKey KeyOf(PlannedCut planned)
     {
-        var chip = _chips[cut.Chip];
-        return (
-            chip.Shape,
+        var chip = _chips[planned.Chip];
+        var cut = bench.CutsOf(planned.Chip)[planned.Cut];
+        return new(
+            bench.Source.SizeRanks[planned.Chip],
             chip.Chip.Id.Row,
-            cut.Cut,
-            chip.Chip.Placement.IsMirrored,
-            cut.Pressure,
-            cut.Reason,
-            bench.GrainRunOf(cut)
+            cut.Kind,
+            cut.Ring,
+            cut.FacingOn(chip.Chip.Placement),
+            bench.GrainRunOf(planned),
+            Math.Round(cut.Depth * chip.Unit, Decimals)
         );
     }
 
@@ -126,4 +135,14 @@ internal sealed class PassByPass(PlanBench bench)
                 : PlanReason.SameTurn,
         };
     }
+
+    private readonly record struct RowKey(
+        int Size,
+        int Row,
+        CutKind Kind,
+        int Hole,
+        SideFacing Facing,
+        GrainRun Grain,
+        double Depth
+    );
 }

@@ -51,4 +51,8 @@ internal sealed class ShapeCut
 
     /// <summary>The direction from the chip to the ground beyond the side, of length 1.</summary>
     internal Vector Outward => -Path.NormalAt(DeepestAlong);
+
+    /// <summary>Which side of the chip it is on the drawing; of a stab along no side, which way it goes.</summary>
+    internal SideFacing FacingOn(Transform placement) =>
+        SideFacings.Of(placement.Apply(Side < 0 ? Direction : Outward));
 }
