@@ -114,6 +114,12 @@ public sealed class CarvingStroke
     /// <summary>The rule that put it where it stands among the cuts.</summary>
     public PlanReason Reason { get; }
 
+    /// <summary>Whether it runs along no side, but along a valley.</summary>
+    internal bool IsAlongValley => _cut.Side < 0;
+
+    /// <summary>Whether the chip lies on the left of the way.</summary>
+    internal bool HasChipOnLeft => !_cut.HasChipOnRight ^ Placement.IsMirrored ^ IsBackward;
+
     private Transform Placement => Chip.Chip.Placement;
 
     /// <summary>Whether it runs against the path as drawn in the motif.</summary>

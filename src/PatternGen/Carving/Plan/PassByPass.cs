@@ -91,9 +91,7 @@ internal sealed class PassByPass(PlanBench bench)
             {
                 var cut = Judged(planned);
                 if (cut.Pressure != before?.Pressure || cut.Reason != before.Reason)
-                    _reasons.Add(
-                        tier > 0 ? PlanReason.AfterLargerNeighbour : PlanReason.SameTurn
-                    );
+                    _reasons.Add(tier > 0 ? PlanReason.AfterLargerNeighbour : PlanReason.SameTurn);
                 before = cut with { Step = _reasons.Count - 1 };
                 _cuts.Add(before);
             }

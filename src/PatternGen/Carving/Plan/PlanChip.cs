@@ -11,15 +11,10 @@ internal sealed class PlanChip
         Shape = shape;
         Clearance = shape.Roof.Clearance * chip.Placement.Scale;
         Grain = Vector.Towards(chip.GrainOn(stock));
-        if (chip.Cut.IsStabbed)
-        {
-            var stabbed = StabbedSolid(chip);
-            (Solid, Unit, BladeAngle) = (stabbed, stabbed.Depth, stabbed.FloorSlope);
-            return;
-        }
-        BladeAngle = chip.Cut.WallAngle ?? knife.WallAngleFor(Clearance);
-        Solid = ChipSolid.Walled(shape.Roof, BladeAngle, chip.Placement);
-        Unit = chip.Placement.Scale * Math.Tan(BladeAngle.Radians);
+        Solid = chip.SolidFor(knife);
+        (BladeAngle, Unit) = Solid is WalledChip walled
+            ? (walled.WallAngle, chip.Placement.Scale * Math.Tan(walled.WallAngle.Radians))
+            : (((StabCutChip)Solid).FloorSlope, Solid.Depth);
     }
 
     internal Chip Chip { get; }
@@ -39,15 +34,4 @@ internal sealed class PlanChip
 
     /// <summary>Direction of the grain, of length 1.</summary>
     internal Vector Grain { get; }
-
-    private static StabCutChip StabbedSolid(Chip chip)
-    {
-        var (outline, apex) = (chip.Outline, chip.Cut.Apex ?? 0);
-        if (chip.Cut.Depth is { } depth)
-            return ChipSolid.StabCut(outline, apex, depth);
-        // The slope needs the height over the base, which a chip of any depth tells.
-        var height = 1 / Math.Tan(ChipSolid.StabCut(outline, apex, 1).FloorSlope.Radians);
-        var slope = chip.Cut.Slope ?? Angle.Zero;
-        return ChipSolid.StabCut(outline, apex, height * Math.Tan(slope.Radians));
-    }
 }

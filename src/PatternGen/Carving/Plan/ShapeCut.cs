@@ -10,6 +10,9 @@ internal sealed class ShapeCut
     /// <summary>Of a side: as outlines run, with the chip on the left. Of a stab: from the deepest place outwards.</summary>
     internal required Chain Path { get; init; }
 
+    /// <summary>Whether the chip lies on the right of the path: so of one of the two stabs of a stab-cut chip.</summary>
+    internal bool HasChipOnRight { get; init; }
+
     /// <summary>The side that it runs along, counted from 0 over all rings; -1 if it runs along none.</summary>
     internal required int Side { get; init; }
 
@@ -50,7 +53,15 @@ internal sealed class ShapeCut
     }
 
     /// <summary>The direction from the chip to the ground beyond the side, of length 1.</summary>
-    internal Vector Outward => -Path.NormalAt(DeepestAlong);
+    internal Vector Outward
+    {
+        get
+        {
+            // Of an upright wall the middle tells: it is deepest in a corner.
+            var left = Path.NormalAt(Kind == CutKind.Stab ? Path.Length / 2 : DeepestAlong);
+            return HasChipOnRight ? left : -left;
+        }
+    }
 
     /// <summary>Which side of the chip it is on the drawing; of a stab along no side, which way it goes.</summary>
     internal SideFacing FacingOn(Transform placement) =>

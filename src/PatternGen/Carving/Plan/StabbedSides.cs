@@ -18,8 +18,9 @@ internal static class StabbedSides
             var side = Chain.Of(outline.At(i));
             var point = outline.Vertices[apex].Point;
             cuts[i] =
-                i == apex ? Stab(side, i, point)
-                : i == (apex + outline.Count - 1) % outline.Count ? Stab(side.Reversed(), i, point)
+                i == apex ? Stab(side, i, point, isReversed: false)
+                : i == (apex + outline.Count - 1) % outline.Count
+                    ? Stab(side.Reversed(), i, point, isReversed: true)
                 : new()
                 {
                     Kind = CutKind.Slice,
@@ -34,11 +35,12 @@ internal static class StabbedSides
         return cuts;
     }
 
-    private static ShapeCut Stab(Chain path, int side, Point apex) =>
+    private static ShapeCut Stab(Chain path, int side, Point apex, bool isReversed) =>
         new()
         {
             Kind = CutKind.Stab,
             Path = path,
+            HasChipOnRight = isReversed,
             Side = side,
             Deepest = apex,
             DeepestAlong = 0,
