@@ -23,6 +23,7 @@ internal sealed class PlanSheetWriter
     private const double NumberShare = 0.55;
     private const double HighestNumber = 5;
 
+    /// <summary>Dashes of the arrow of a light cut.</summary>
     private const int Dashes = 4;
 
     private static readonly string[] Tones = ["#7a2410", "#b5532a", "#d99563"];
@@ -106,12 +107,13 @@ internal sealed class PlanSheetWriter
         file.Paths.End();
     }
 
+    /// <summary>Dashes three times as long as the gaps between them; the last reaches the head.</summary>
     private static IEnumerable<Chain> Dashed(Chain shaft)
     {
-        var dash = shaft.Length / (2 * Dashes - 1);
+        var gap = shaft.Length / (4 * Dashes - 1);
         return Enumerable
             .Range(0, Dashes)
-            .Select(i => shaft.Part(2 * i * dash, Math.Min((2 * i + 1) * dash, shaft.Length)));
+            .Select(i => shaft.Part(4 * i * gap, Math.Min((4 * i + 3) * gap, shaft.Length)));
     }
 
     private void WriteNumbers(SvgFile file)
