@@ -55,6 +55,16 @@ public partial class Wording
     ) =>
         $"{CutCount(cuts)}, {light} of them light; {Number(length / 1000, 3)} m of cuts, {Number(volume / 1000, 3)} cm³ of wood, {Millimetres(deepest)} at the deepest";
 
+    /// <summary>What the line cuts add to the chips.</summary>
+    /// <param name="count">Number of line cuts.</param>
+    /// <param name="length">Their length in mm.</param>
+    /// <param name="volume">Wood that they remove, in mm³.</param>
+    public virtual string LineCutTotals(int count, double length, double volume)
+    {
+        var lines = count == 1 ? "1 line cut" : $"{count} line cuts";
+        return $"{lines} besides, {Number(length / 1000, 3)} m, {Number(volume / 1000, 3)} cm³: a leaning cut along either side of each, when the chips are out";
+    }
+
     /// <summary>How many cuts.</summary>
     public virtual string CutCount(int cuts) => cuts == 1 ? "1 cut" : $"{cuts} cuts";
 

@@ -42,7 +42,7 @@ internal readonly struct CarverView(Hand hand)
     internal static double Normal(double degrees)
     {
         degrees -= 360 * Math.Round(degrees / 360);
-        return degrees <= -180 + Noise ? degrees + 360 : degrees;
+        return Math.Min(180, degrees <= -180 + Noise ? degrees + 360 : degrees);
     }
 
     /// <summary>How well a cut runs with the grain: from -1, against it, over 0, along or across it, to 1, with it at 45 degrees.</summary>

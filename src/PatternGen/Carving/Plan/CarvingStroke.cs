@@ -47,7 +47,7 @@ public sealed class CarvingStroke
     /// <summary>The hole that the side belongs to, from 1; 0 for the outline.</summary>
     public int Hole => _cut.Ring;
 
-    /// <summary>Which side of the chip it is, as drawn; of a stab along a valley, the way the stab goes.</summary>
+    /// <summary>Which side of the chip it is, as drawn, or which side of the hole; of a stab along a valley, the way the stab goes.</summary>
     public SideFacing Facing => _cut.FacingOn(Placement);
 
     /// <summary>The line on the wood, in the direction of the cut.</summary>

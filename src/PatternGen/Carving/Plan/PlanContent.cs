@@ -6,20 +6,22 @@ internal sealed class PlanContent
     private readonly PlanBench _bench;
     private readonly PlannedChip[] _byPlace;
     private readonly CarvingStroke[] _strokes;
+    private readonly IReadOnlyList<CarvingStroke>[] _strokesOfChips;
 
     internal PlanContent(PlanBench bench, PlanOutcome outcome, CarvingOrder order)
     {
         _bench = bench;
         Turns = outcome.CountTurns();
         _byPlace = new PlannedChip[bench.Source.Chips.Length];
+        _strokesOfChips = new IReadOnlyList<CarvingStroke>[_byPlace.Length];
         Chips = NumberChips(outcome, order);
         _strokes = new CarvingStroke[outcome.Cuts.Count];
         for (var i = 0; i < _strokes.Length; i++)
             _strokes[i] = StrokeOf(outcome.Cuts[i]);
         foreach (var group in _strokes.ToLookup(stroke => stroke.Chip))
-            group.Key.Strokes = [.. group];
+            _strokesOfChips[group.Key.Number - 1] = [.. group];
         Steps = MakeSteps(outcome);
-        Totals = new(Chips, _strokes);
+        Totals = new(Chips, _strokes, bench.Source.Grooves());
     }
 
     internal PlannedChip[] Chips { get; }
@@ -45,7 +47,7 @@ internal sealed class PlanContent
         {
             var reason =
                 order == CarvingOrder.ByChip ? outcome.Reasons[cuts[i].Step] : cuts[i].Reason;
-            chips[i] = new(_bench.Source.Chips[cuts[i].Chip], i + 1, reason);
+            chips[i] = new(_bench.Source.Chips[cuts[i].Chip], i + 1, reason, _strokesOfChips);
             _byPlace[cuts[i].Chip] = chips[i];
         }
         return chips;

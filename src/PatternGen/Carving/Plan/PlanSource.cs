@@ -41,6 +41,9 @@ internal sealed class PlanSource
         }
     }
 
+    /// <summary>The line cuts as the knife cuts them.</summary>
+    internal Groove[] Grooves() => [.. Pattern.LineCuts.Select(line => line.CutWith(Knife))];
+
     private PlanChip[] Read()
     {
         var reader = new Reader(Knife, Stock);

@@ -8,8 +8,15 @@ public sealed class PlanTotals
 {
     private readonly int[] _sizes = new int[3];
 
-    internal PlanTotals(IReadOnlyList<PlannedChip> chips, IReadOnlyList<CarvingStroke> strokes)
+    internal PlanTotals(
+        IReadOnlyList<PlannedChip> chips,
+        IReadOnlyList<CarvingStroke> strokes,
+        IReadOnlyList<Groove> grooves
+    )
     {
+        LineCuts = grooves.Count;
+        LineCutLength = grooves.Sum(groove => groove.Path.Length);
+        LineCutVolume = grooves.Sum(groove => groove.Volume);
         (Chips, Strokes) = (chips.Count, strokes.Count);
         foreach (var chip in chips)
         {
@@ -39,6 +46,15 @@ public sealed class PlanTotals
 
     /// <summary>Wood removed, in mm³; a thousand of them are a cm³.</summary>
     public double Volume { get; }
+
+    /// <summary>Number of line cuts. They are no chips and stand in no step: each takes a leaning cut along either side, when the chips are out.</summary>
+    public int LineCuts { get; }
+
+    /// <summary>Length of the line cuts in mm, along their valleys; the knife goes along each twice.</summary>
+    public double LineCutLength { get; }
+
+    /// <summary>Wood removed by the line cuts, in mm³, besides <see cref="Volume"/>.</summary>
+    public double LineCutVolume { get; }
 
     /// <summary>Depth of the deepest chip in mm; 0 if there is none.</summary>
     public double Deepest { get; }

@@ -7,10 +7,21 @@ namespace PatternGen;
 public sealed class PlannedChip
 {
     private readonly PlanChip _chip;
+    private readonly IReadOnlyList<CarvingStroke>[] _strokes;
 
-    internal PlannedChip(PlanChip chip, int number, PlanReason reason)
+    /// <param name="chip">The chip.</param>
+    /// <param name="number">Its place in the order, from 1.</param>
+    /// <param name="reason">The rule that put it there.</param>
+    /// <param name="strokes">The cuts of all chips in order, filled in when they are made, before anybody sees a chip: each refers to the other.</param>
+    internal PlannedChip(
+        PlanChip chip,
+        int number,
+        PlanReason reason,
+        IReadOnlyList<CarvingStroke>[] strokes
+    )
     {
         _chip = chip;
+        _strokes = strokes;
         Number = number;
         Reason = reason;
     }
@@ -37,7 +48,7 @@ public sealed class PlannedChip
     public PlanReason Reason { get; }
 
     /// <summary>Its cuts, in the order in which they are made.</summary>
-    public IReadOnlyList<CarvingStroke> Strokes { get; internal set; } = [];
+    public IReadOnlyList<CarvingStroke> Strokes => _strokes[Number - 1];
 
     internal PlanChip Source => _chip;
 

@@ -5,6 +5,9 @@ namespace PatternGen;
 /// <summary>One movement of the knife in the motif's own frame; all repeats of a chip share it.</summary>
 internal sealed class ShapeCut
 {
+    /// <summary>Share of the deepest place's depth that is rounding. In a tip where two sides touch, half of all digits are lost.</summary>
+    private const double SmallestShare = 1e-7;
+
     internal required CutKind Kind { get; init; }
 
     /// <summary>Of a side: as outlines run, with the chip on the left. Of a stab: from the deepest place outwards.</summary>
@@ -40,6 +43,12 @@ internal sealed class ShapeCut
     /// <summary>Whether the blade is held as the floor of a stab-cut chip slopes.</summary>
     internal bool IsFloor { get; init; }
 
+    /// <summary>Returns the depth at an end: in a tip it is 0, whatever rounding has left.</summary>
+    /// <param name="depth">Depth at the end.</param>
+    /// <param name="deepest">Depth where the cut is deepest.</param>
+    internal static double AtEnd(double depth, double deepest) =>
+        depth <= SmallestShare * deepest ? 0 : depth;
+
     /// <summary>The direction of the cut as a whole, of length 1: from end to end, or where it is deepest if they are one point.</summary>
     internal Vector Direction
     {
@@ -63,7 +72,13 @@ internal sealed class ShapeCut
         }
     }
 
-    /// <summary>Which side of the chip it is on the drawing; of a stab along no side, which way it goes.</summary>
-    internal SideFacing FacingOn(Transform placement) =>
-        SideFacings.Of(placement.Apply(Side < 0 ? Direction : Outward));
+    /// <summary>Which side of the chip, or of its hole, it is on the drawing; of a stab along no side, which way it goes.</summary>
+    internal SideFacing FacingOn(Transform placement)
+    {
+        var facing =
+            Side < 0 ? Direction
+            : Ring > 0 ? -Outward
+            : Outward;
+        return SideFacings.Of(placement.Apply(facing));
+    }
 }

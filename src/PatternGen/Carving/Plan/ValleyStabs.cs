@@ -45,7 +45,7 @@ internal static class ValleyStabs
             DeepestAlong = 0,
             Depth = first.Clearance,
             StartDepth = first.Clearance,
-            EndDepth = last.Clearance,
+            EndDepth = ShapeCut.AtEnd(last.Clearance, first.Clearance),
         };
     }
 }

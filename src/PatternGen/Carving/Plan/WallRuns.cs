@@ -81,10 +81,13 @@ internal sealed class WallRuns
                 Deepest = deepest.Valley,
                 DeepestAlong = along,
                 Depth = deepest.Length,
-                StartDepth = _walls[number][first]?.FallAt(0).Length ?? 0,
-                EndDepth = _walls[number][(first + count - 1) % ring.Count]?.FallAt(1).Length ?? 0,
+                StartDepth = AtEnd(_walls[number][first], 0, deepest),
+                EndDepth = AtEnd(_walls[number][(first + count - 1) % ring.Count], 1, deepest),
                 IsRound = isRound,
             }
         );
     }
+
+    private static double AtEnd(RoofWall? wall, double share, WallFall deepest) =>
+        ShapeCut.AtEnd(wall?.FallAt(share).Length ?? 0, deepest.Length);
 }

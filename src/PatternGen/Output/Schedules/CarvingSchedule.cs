@@ -10,7 +10,7 @@ namespace PatternGen;
 /// <c>format</c> ("carving-plan"), <c>version</c> (1), <c>title</c>, <c>order</c> ("by-chip", "by-passes"), <c>technique</c> ("three-cuts",
 /// "stab-and-slice"), <c>hand</c> ("right", "left"), <c>knife</c> {<c>angle</c>}, <c>stock</c> {<c>thickness</c>, <c>grain</c>,
 /// <c>species</c> or null}, <c>totals</c> {<c>chips</c>, <c>small</c>, <c>medium</c>, <c>large</c>, <c>cuts</c>, <c>lightCuts</c>, <c>length</c>,
-/// <c>volume</c> in mm³, <c>deepest</c>, <c>boardTurns</c>, <c>boardTurnsSaved</c>, <c>minutes</c> or null}, <c>cautions</c> [text],
+/// <c>volume</c> in mm³, <c>deepest</c>, <c>lineCuts</c>, <c>lineCutLength</c>, <c>lineCutVolume</c>, <c>boardTurns</c>, <c>boardTurnsSaved</c>, <c>minutes</c> or null}, <c>cautions</c> [text],
 /// <c>chips</c> and <c>steps</c>.
 /// </para>
 /// <para>

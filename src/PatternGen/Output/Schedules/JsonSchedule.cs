@@ -74,6 +74,9 @@ internal sealed class JsonSchedule
         Number("length", totals.Length);
         Number("volume", totals.Volume);
         Number("deepest", totals.Deepest);
+        _json.WriteNumber("lineCuts", totals.LineCuts);
+        Number("lineCutLength", totals.LineCutLength);
+        Number("lineCutVolume", totals.LineCutVolume);
         _json.WriteNumber("boardTurns", plan.BoardTurns);
         _json.WriteNumber("boardTurnsSaved", plan.BoardTurnsSaved);
         if (_schedule.Rate is { } rate)

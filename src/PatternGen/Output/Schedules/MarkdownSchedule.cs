@@ -61,6 +61,12 @@ internal sealed class MarkdownSchedule
             totals.Volume,
             totals.Deepest
         );
+        if (totals.LineCuts > 0)
+            yield return _words.LineCutTotals(
+                totals.LineCuts,
+                totals.LineCutLength,
+                totals.LineCutVolume
+            );
         yield return _words.BoardTurns(_plan.BoardTurns, _plan.BoardTurnsSaved);
         if (_rate is not null)
             yield return _words.CarvingTime(_plan.MinutesAt(_rate));

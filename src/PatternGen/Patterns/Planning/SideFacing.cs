@@ -1,6 +1,6 @@
 namespace PatternGen;
 
-/// <summary>Which side of its chip a side is, as drawn: where the ground beyond it lies as seen from the chip.</summary>
+/// <summary>Which side of its chip a side is, as drawn: where the ground beyond it lies as seen from the chip; or which side of its hole.</summary>
 public enum SideFacing
 {
     /// <summary>The right side.</summary>
