@@ -51,6 +51,8 @@ public class GallerySpecs
         files.ShouldContain("gallery/out/rosettes/designs.svg");
         files.ShouldContain("gallery/out/rosettes/key.svg");
         files.ShouldContain("gallery/out/rosettes/twelve-petals-steps.svg");
+        files.ShouldContain("gallery/out/order/rosette-order.svg");
+        files.ShouldContain("gallery/out/order/rail-order.md");
         var page = File.ReadAllText(Path.Combine(gallery.Folder, "gallery/out/index.html"));
         foreach (var link in page.Split(["src=\"", "href=\""], StringSplitOptions.None).Skip(1))
             files.ShouldContain("gallery/out/" + link[..link.IndexOf('"')]);

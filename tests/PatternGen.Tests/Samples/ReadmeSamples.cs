@@ -87,6 +87,34 @@ public class ReadmeSamples
     }
 
     [Fact]
+    public void In_which_order_to_carve()
+    {
+        using var _ = new WorkingFolder();
+
+        // csharpier-ignore-start
+        // <readme>
+        var rail = Rail.Of(742.5, 36).Border(TriangleBand.Ruled(2, 4, 4, 2), fromEdge: 6).EndMargins(6);
+        var plan = rail.Plan(Knife.Held(degrees: 65), Stock.Thick(12).GrainAlong(degrees: 0));
+        Console.WriteLine(plan);                  // ByChip: 182 chips, 546 cuts, 545 turns of the board
+        Console.WriteLine(plan.ByPasses());       // ByPasses: 182 chips, 546 cuts, 5 turns of the board
+
+        var pace = CarvingRate.Sample(chips: 12, minutes: 18).WithTurns(seconds: 10);   // as you timed it
+        plan.ByPasses().Schedule().WithRate(pace).Save("order.md");                     // or .csv, .json
+        plan.With(Hand.Left).Sheet().Save("order.svg");                                 // numbers, and an arrow for each cut
+        plan.With(Technique.StabAndSlice).Numbered().Save("numbered.dxf");              // numbers on the layer LABELS
+
+        foreach (var cut in plan.Chips[0].Strokes)
+            Console.WriteLine($"{cut.Facing} side, board at {cut.BoardTurn}, {cut.Depth:0.0} mm deep, {cut.Grain} the grain");
+        // </readme>
+        // csharpier-ignore-end
+
+        plan.ToString().ShouldBe("ByChip: 182 chips, 546 cuts, 545 turns of the board");
+        plan.ByPasses().ToString().ShouldBe("ByPasses: 182 chips, 546 cuts, 5 turns of the board");
+        foreach (var file in (string[])["order.md", "order.svg", "numbered.dxf"])
+            new FileInfo(file).Length.ShouldBePositive();
+    }
+
+    [Fact]
     public void Leaning_teeth_on_a_set_of_rails()
     {
         using var _ = new WorkingFolder();

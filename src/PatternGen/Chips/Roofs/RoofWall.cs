@@ -57,4 +57,21 @@ public sealed class RoofWall
             i++;
         return new(site.FootAt(s), site.NormalAt(s), _work.RadiusAt(_site, pieces[i], s));
     }
+
+    /// <summary>Returns the straight line down the wall where that is longest, and with it the wall deepest.</summary>
+    /// <param name="share">Where it starts: share of the way along the side, or of the angle round the corner.</param>
+    internal WallFall Longest(out double share)
+    {
+        var (best, length) = (-_work.Sites[_site].Half, 0.0);
+        foreach (var piece in _work.PiecesOf(_site))
+        {
+            var s = _work.FarthestIn(_site, piece);
+            var radius = _work.RadiusAt(_site, piece, s);
+            if (radius > length * (1 + RoofWork.Rounding))
+                (best, length) = (s, radius);
+        }
+        ref readonly var site = ref _work.Sites[_site];
+        share = site.ShareAt(best);
+        return new(site.FootAt(best), site.NormalAt(best), length);
+    }
 }

@@ -60,6 +60,10 @@ public sealed class Valley
 
     private double ParameterAt(double share) => _piece.From + (_piece.To - _piece.From) * share;
 
+    /// <summary>The share of the way from start to end where it is farthest from the outline; the start, if it is level.</summary>
+    internal double DeepestShare() =>
+        (_work.FarthestIn(_site, _piece) - _piece.From) / (_piece.To - _piece.From);
+
     /// <summary>Returns kind and ends, for messages.</summary>
     public override string ToString() => $"{Kind} from {Start} to {End}";
 

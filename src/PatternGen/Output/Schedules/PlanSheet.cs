@@ -1,0 +1,73 @@
+using PatternGen.Geometry;
+
+namespace PatternGen;
+
+/// <summary>The drawing of a plan: chips with the numbers in which they come out, and an arrow for each cut.</summary>
+/// <remarks>
+/// It is enlarged where chips are so small that their numbers could not be read, and says how much. Immutable and safe to
+/// share between threads.
+/// </remarks>
+public sealed class PlanSheet
+{
+    internal PlanSheet(CarvingPlan plan, Wording wording)
+    {
+        (Plan, Wording) = (plan, wording);
+    }
+
+    /// <summary>What is drawn.</summary>
+    public CarvingPlan Plan { get; }
+
+    /// <summary>The words on the sheet.</summary>
+    public Wording Wording { get; }
+
+    /// <summary>Saves the drawing.</summary>
+    /// <param name="path">Path that ends in .svg.</param>
+    /// <exception cref="ArgumentException">It does not.</exception>
+    /// <exception cref="PatternException">The pattern is empty.</exception>
+    /// <exception cref="IOException">The file can't be written; an older one of that name is as it was.</exception>
+    public void Save(string path)
+    {
+        Check(path);
+        TargetFile.Write(path, Save);
+    }
+
+    /// <summary>Saves the drawing without holding up the caller.</summary>
+    /// <param name="path">Path that ends in .svg.</param>
+    /// <param name="cancellation">Asks to stop; then no file is left and an older one is as it was.</param>
+    /// <exception cref="ArgumentException">The path does not end in .svg.</exception>
+    /// <exception cref="PatternException">The pattern is empty.</exception>
+    /// <exception cref="IOException">The file can't be written; an older one of that name is as it was.</exception>
+    /// <exception cref="OperationCanceledException">The caller asked to stop.</exception>
+    public Task SaveAsync(string path, CancellationToken cancellation = default)
+    {
+        Check(path);
+        return Task.Run(
+            () => TargetFile.Write(path, stream => Write(new(stream, cancellation: cancellation))),
+            cancellation
+        );
+    }
+
+    /// <summary>Writes the drawing to a stream as SVG; the stream stays open.</summary>
+    /// <param name="stream">Any writable stream.</param>
+    /// <exception cref="PatternException">The pattern is empty.</exception>
+    public void Save(Stream stream) => Write(new(Guard.NotNull(stream)));
+
+    private void Write(OutputBuffer output)
+    {
+        using (output)
+        {
+            new PlanSheetWriter(this).Write(output);
+            output.Flush();
+        }
+    }
+
+    private void Check(string path)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(path);
+        if (!Path.GetExtension(path).Equals(".svg", StringComparison.OrdinalIgnoreCase))
+            throw new ArgumentException(
+                $"'{path}' does not end in .svg: the drawing of a plan is a picture for people. For a DXF with numbers, save plan.Numbered().",
+                nameof(path)
+            );
+    }
+}
