@@ -72,7 +72,7 @@ internal sealed class BandDrawing(TriangleBand band, Fitting fitting, BandPlan p
         if (EndsInHalves(row))
             yield return Single(shape.RightHalf(), part, span.First - 2);
         if (span.Count > 0)
-            yield return new RepeatNode(Leaf(shape.Outline), part, span.First, span.Count);
+            yield return new RepeatNode(Leaf(shape.Chip), part, span.First, span.Count);
         if (EndsInHalves(row))
             yield return Single(shape.LeftHalf(), part, span.First + 2 * span.Count);
     }
@@ -87,13 +87,13 @@ internal sealed class BandDrawing(TriangleBand band, Fitting fitting, BandPlan p
         if (EndsInHalves(row))
             yield return Single(shape.RightHalf(), part, first - 2);
         if (half > 0)
-            yield return new RepeatNode(Leaf(shape.Outline), part, first, half);
+            yield return new RepeatNode(Leaf(shape.Chip), part, first, half);
         // An odd count leaves one chip astride the middle, which only an upright chip can straddle.
         if (count % 2 == 1 && row.IsUpright)
-            yield return Single(shape.Outline, part, first + 2 * half);
+            yield return Single(shape.Chip, part, first + 2 * half);
         if (half > 0)
             yield return new RepeatNode(
-                Leaf(mirrored.Outline),
+                Leaf(mirrored.Chip),
                 part,
                 first + 2 * (count - half),
                 half
@@ -114,17 +114,17 @@ internal sealed class BandDrawing(TriangleBand band, Fitting fitting, BandPlan p
     private bool EndsInHalves(TriangleRow row) =>
         row.IsStaggered && fitting.StaggeredEnds == StaggeredEnds.HalfChips;
 
-    private static RepeatNode Single(Contour? chip, Stations part, int at) =>
+    private static RepeatNode Single(ChipShape? chip, Stations part, int at) =>
         new(Leaf(chip), part, at, 1);
 
-    private static MotifNode Leaf(Contour? chip) =>
+    private static MotifNode Leaf(ChipShape? chip) =>
         chip is null
             ? MotifNode.Empty
             : new MotifNode
             {
                 ChipRows =
                 [
-                    [new(chip)],
+                    [chip],
                 ],
             };
 }

@@ -71,7 +71,11 @@ public sealed class RailBorder : Pattern
     {
         RefuseCentreOffTheRail();
         var drawing = new BandDrawing(Band, _fitting, _plan.Value).Draw(0, Rail.Length);
-        return GroupNode.Of(Rail.Draw(), new PlacedNode(drawing, Transform.Move(0, _fromEdge)));
+        // A rail is a piece of wood for itself, and its grain runs with it.
+        return new MemberNode(
+            GroupNode.Of(Rail.Draw(), new PlacedNode(drawing, Transform.Move(0, _fromEdge))),
+            MemberGrain.AlongX
+        );
     }
 
     private void RefuseCentreOffTheRail()

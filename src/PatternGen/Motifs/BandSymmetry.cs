@@ -55,7 +55,8 @@ internal static class BandSymmetry
         double Left,
         double Right,
         double Base,
-        double Gap
+        double Gap,
+        ChipCut Cut
     ) : IComparable<Form>
     {
         /// <summary>Heights that differ less than this share of a millimetre are the same rule read twice.</summary>
@@ -71,7 +72,8 @@ internal static class BandSymmetry
                 row.LeftSagitta,
                 row.RightSagitta,
                 row.BaseSagitta,
-                row.Gap
+                row.Gap,
+                row.Cut
             );
 
         internal Form Mirrored() => this with { Lean = -Lean, Left = Right, Right = Left };

@@ -156,6 +156,13 @@ public sealed partial class TriangleBand
     [Pure]
     public TriangleBand WithGap(double gap) => WithEachRow((row, _) => row.WithGap(gap));
 
+    /// <summary>Returns the band with stab-cut chips in every row, each deepest at its tip, as <see cref="TriangleRow.StabCut"/> says.</summary>
+    /// <param name="slope">Angle between floor and surface in degrees, from 5 to 70; 30 if neither slope nor depth is given.</param>
+    /// <param name="depth">Depth at the tips in mm, more than 0.</param>
+    [Pure]
+    public TriangleBand StabCut(double? slope = null, double? depth = null) =>
+        WithEachRow((row, _) => row.StabCut(slope, depth));
+
     /// <summary>Returns the band with another nominal pitch.</summary>
     /// <param name="pitch">Length of one repeat in mm.</param>
     [Pure]

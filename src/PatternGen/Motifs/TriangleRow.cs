@@ -23,6 +23,7 @@ public sealed class TriangleRow
         RightSagitta = other.RightSagitta;
         BaseSagitta = other.BaseSagitta;
         Gap = other.Gap;
+        Cut = other.Cut;
     }
 
     /// <summary>Number of the rule below, counted from 0 at the lower edge of the band.</summary>
@@ -53,6 +54,12 @@ public sealed class TriangleRow
 
     /// <summary>Ground left between the bases of neighbours, in mm. Default 0: their corners touch.</summary>
     public double Gap { get; private init; }
+
+    /// <summary>Whether the chips are stab-cut, with two upright walls that meet at the tip. Default no: walls all round.</summary>
+    public bool IsStabCut => Cut.IsStabbed;
+
+    /// <summary>How the chips are cut; if stabbed, at the tip, whichever corner that is.</summary>
+    internal ChipCut Cut { get; private init; } = ChipCut.Walls;
 
     /// <summary>Whether the chip is its own mirror image, left and right.</summary>
     public bool IsUpright => Lean == 0 && LeftSagitta == RightSagitta;
@@ -114,6 +121,15 @@ public sealed class TriangleRow
     /// <param name="gap">In mm, 0 or more.</param>
     [Pure]
     public TriangleRow WithGap(double gap) => new(this) { Gap = Guard.NotNegative(gap) };
+
+    /// <summary>Returns the row with stab-cut chips: upright walls along both slanted sides, deepest at the tip, a floor that rises to the base.</summary>
+    /// <param name="slope">Angle between floor and surface in degrees, from 5 to 70; 30 if neither slope nor depth is given.</param>
+    /// <param name="depth">Depth at the tip in mm, more than 0.</param>
+    /// <exception cref="ArgumentException">Both slope and depth are given.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The slope or the depth is out of range.</exception>
+    [Pure]
+    public TriangleRow StabCut(double? slope = null, double? depth = null) =>
+        new(this) { Cut = ChipCut.Stabbed(0, slope, depth) };
 
     /// <summary>Returns the row as a mirror that swaps left and right shows it.</summary>
     internal TriangleRow MirroredLeftRight() =>

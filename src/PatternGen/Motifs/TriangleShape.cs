@@ -21,19 +21,50 @@ internal sealed class TriangleShape
         _high = band.Rules[row.UpperRule];
         _pitch = pitch;
         RefuseWideGap();
-        Outline = Draw(curve: 1);
-        if (!IsSound(Outline))
+        var outline = Draw(curve: 1);
+        if (!IsSound(outline))
             RefuseCurves();
+        Chip = Cut(outline);
     }
 
-    /// <summary>The chip, counter-clockwise.</summary>
-    internal Contour Outline { get; }
+    /// <summary>The chip.</summary>
+    internal ChipShape Chip { get; }
 
     /// <summary>The part of the chip left of the middle of its base: what the right end of a band cuts off.</summary>
-    internal Contour? LeftHalf() => UprightCut.Left(Outline, _pitch / 2);
+    /// <exception cref="PatternException">It is to be stabbed and has more than three sides.</exception>
+    internal ChipShape? LeftHalf() => Half(UprightCut.Left(Chip.Outline, _pitch / 2));
 
     /// <summary>The part of the chip right of the middle of its base.</summary>
-    internal Contour? RightHalf() => UprightCut.Right(Outline, _pitch / 2);
+    /// <exception cref="PatternException">It is to be stabbed and has more than three sides.</exception>
+    internal ChipShape? RightHalf() => Half(UprightCut.Right(Chip.Outline, _pitch / 2));
+
+    private double BaseHeight => _row.Pointing == Pointing.Up ? _low : _high;
+
+    private ChipShape? Half(Contour? outline)
+    {
+        if (outline is null)
+            return null;
+        if (_row.IsStabCut && outline.Count != 3)
+            throw new PatternException(
+                $"The half chips at the ends of the row between rules {_row.LowerRule} and {_row.UpperRule} have {outline.Count} sides, "
+                    + "and only three-sided chips can be stab-cut.",
+                new(_pitch / 2, BaseHeight),
+                ["staggered ends with half gaps", "a row that does not lean", "walls all round"]
+            );
+        return Cut(outline);
+    }
+
+    /// <summary>The chip cut as the row says; a stab goes down at the corner farthest from the base, which is the tip.</summary>
+    private ChipShape Cut(Contour outline)
+    {
+        var chip = new ChipShape(outline);
+        if (!_row.IsStabCut)
+            return chip;
+        var tip = Enumerable
+            .Range(0, outline.Count)
+            .MaxBy(corner => Math.Abs(outline.Vertices[corner].Point.Y - BaseHeight));
+        return chip.WithCut(_row.Cut.AtCorner(tip));
+    }
 
     private Contour Draw(double curve)
     {

@@ -17,7 +17,7 @@ internal sealed class DrawingSurvey : SelectiveSink
         return PatternNode.Union(PatternNode.Union(pattern.Bounds(layers), cuts), survey._labels);
     }
 
-    public override void LineCut(ReadOnlySpan<Vertex> path, double width) =>
+    public override void LineCut(ReadOnlySpan<Vertex> path, double width, GrooveProfile profile) =>
         _widestCut = Math.Max(_widestCut, width);
 
     public override void Label(Label label) => _labels = PatternNode.Union(_labels, label.Box());

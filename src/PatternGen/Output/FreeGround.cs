@@ -76,8 +76,11 @@ internal sealed class FreeGround
 
         public override void LayoutLine(ReadOnlySpan<Vertex> path) => Look(path, closed: false, 0);
 
-        public override void LineCut(ReadOnlySpan<Vertex> path, double width) =>
-            Look(path, closed: false, width / 2);
+        public override void LineCut(
+            ReadOnlySpan<Vertex> path,
+            double width,
+            GrooveProfile profile
+        ) => Look(path, closed: false, width / 2);
 
         public override void Label(Label label) => IsTouched |= room.Touches(label.Box());
 

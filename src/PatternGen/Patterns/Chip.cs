@@ -7,13 +7,16 @@ namespace PatternGen;
 public sealed class Chip
 {
     private readonly ChipShape _shape;
+    private readonly MemberGrain _grain;
 
     internal Chip(in PlacedChip chip)
     {
         // Inside the tree rows and places are counted from 0.
         Id = new(chip.Id.Row + 1, chip.Id.Index + 1);
         _shape = chip.Shape;
+        _grain = chip.Grain;
         Placement = chip.Placement;
+        Cut = chip.Cut;
         Outline = chip.ToOutline();
         Holes = chip.ToHoles();
     }
@@ -38,6 +41,29 @@ public sealed class Chip
 
     /// <summary>How <see cref="Shape"/> and <see cref="ShapeHoles"/> are placed on the wood; they agree with <see cref="Outline"/> and <see cref="Holes"/> to 1e-9 mm.</summary>
     public Transform Placement { get; }
+
+    /// <summary>
+    /// How the chip is cut where it lies: the apex of a stab is a corner of <see cref="Outline"/>, its depth is in mm on
+    /// the wood. Default <see cref="ChipCut.Walls"/>.
+    /// </summary>
+    public ChipCut Cut { get; }
+
+    /// <summary>How the chip is cut in the motif's own frame: the apex of a stab is a corner of <see cref="Shape"/>.</summary>
+    public ChipCut ShapeCut => _shape.Cut;
+
+    /// <summary>Returns the direction of the grain where the chip lies, counter-clockwise from x: from 0 (included) to 180 degrees (excluded).</summary>
+    /// <remarks>
+    /// It is that of the stock, measured from the length of the member that the chip lies on as that is placed: on a rail
+    /// turned upright, a grain along its length is 90 degrees. On no member it is measured from x; a
+    /// <see cref="Pattern.WithGrain(double)"/> takes the stock's place.
+    /// </remarks>
+    /// <param name="stock">The wood.</param>
+    public Angle GrainOn(Stock stock)
+    {
+        var grain = _grain.On(Guard.NotNull(stock));
+        // There and back is one grain; what points down or straight to the left is turned round.
+        return (grain.Y < 0 || (grain.Y == 0 && grain.X < 0) ? -grain : grain).Direction;
+    }
 
     /// <summary>Returns the id and the extents, for messages.</summary>
     public override string ToString() => $"chip {Id}, {Outline.Extents}";

@@ -3,12 +3,13 @@ using PatternGen.Geometry;
 namespace PatternGen;
 
 /// <summary>
-/// What a chip looks like: its outline, and its holes, where the ground stays standing. As drawn in the motif's own
+/// What a chip looks like: its outline, and its holes, where the ground stays standing; and how it is cut. As drawn in the motif's own
 /// frame it is one object that all repeats share.
 /// </summary>
 /// <remarks>
 /// The rings are numbered, the outline 0, the holes from 1. Placed, the corners of all of them pass through the tree as
-/// one run, so that a chip with holes is mapped like one without. Equal if made of the same contours.
+/// one run, so that a chip with holes is mapped like one without. Equal if made of the same
+/// contours and cut alike.
 /// </remarks>
 internal sealed class ChipShape : IEquatable<ChipShape>
 {
@@ -35,7 +36,21 @@ internal sealed class ChipShape : IEquatable<ChipShape>
             _allCorners = [.. outline.Vertices, .. holes.SelectMany(hole => hole.Vertices)];
     }
 
+    private ChipShape(ChipShape other, ChipCut cut)
+    {
+        Outline = other.Outline;
+        _holes = other._holes;
+        _ends = other._ends;
+        _allCorners = other._allCorners;
+        // The same walls, however they are cut.
+        _roof = other._roof;
+        Cut = cut;
+    }
+
     internal Contour Outline { get; }
+
+    /// <summary>How it is cut; corners count in <see cref="Outline"/>.</summary>
+    internal ChipCut Cut { get; } = ChipCut.Walls;
 
     internal IReadOnlyList<Contour> Holes => _holes;
 
@@ -50,11 +65,19 @@ internal sealed class ChipShape : IEquatable<ChipShape>
     /// <summary>Which of the corners belong to a ring.</summary>
     internal Range CornersOf(int ring) => (ring > 0 ? _ends[ring - 1] : 0).._ends[ring];
 
+    /// <summary>Returns the same shape cut in another way; the outline stays the same object.</summary>
+    internal ChipShape WithCut(ChipCut cut) => cut == Cut ? this : new(this, cut);
+
     public bool Equals(ChipShape? other) =>
         this == other
-        || (other is not null && Outline == other.Outline && _holes.SequenceEqual(other._holes));
+        || (
+            other is not null
+            && Outline == other.Outline
+            && Cut == other.Cut
+            && _holes.SequenceEqual(other._holes)
+        );
 
     public override bool Equals(object? obj) => Equals(obj as ChipShape);
 
-    public override int GetHashCode() => Outline.GetHashCode();
+    public override int GetHashCode() => HashCode.Combine(Outline, Cut);
 }

@@ -60,6 +60,9 @@ internal sealed class GroupNode : PatternNode
         return bounds;
     }
 
+    internal override PatternNode Changed(LeafChange change) =>
+        new GroupNode([.. _children.Select(change.Of)], _sameRows);
+
     /// <summary>Each child with the sink that numbers its chips on from those of the children before.</summary>
     private IEnumerable<(PatternNode Child, IPatternSink Sink)> Renumbered(IPatternSink sink)
     {
@@ -93,25 +96,13 @@ internal sealed class GroupNode : PatternNode
         return sizes;
     }
 
-    /// <summary>Renumbers chips; everything else passes through.</summary>
-    private sealed class Sink(IPatternSink target, int firstRow, int[] offsets) : IPatternSink
+    /// <summary>Renumbers chips.</summary>
+    private sealed class Sink(IPatternSink target, int firstRow, int[] offsets)
+        : ForwardingSink(target)
     {
-        public void Chip(in PlacedChip chip) =>
-            target.Chip(
-                new(
-                    new(chip.Id.Row + firstRow, chip.Id.Index + offsets[chip.Id.Row]),
-                    chip.Corners,
-                    chip.Shape,
-                    chip.Placement
-                )
+        public override void Chip(in PlacedChip chip) =>
+            Target.Chip(
+                chip.Renumbered(new(chip.Id.Row + firstRow, chip.Id.Index + offsets[chip.Id.Row]))
             );
-
-        public void LineCut(ReadOnlySpan<Vertex> path, double width) => target.LineCut(path, width);
-
-        public void LayoutLine(ReadOnlySpan<Vertex> path) => target.LayoutLine(path);
-
-        public void Stock(ReadOnlySpan<Vertex> outline) => target.Stock(outline);
-
-        public void Label(Label label) => target.Label(label);
     }
 }

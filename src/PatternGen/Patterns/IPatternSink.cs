@@ -7,7 +7,7 @@ internal interface IPatternSink
 {
     void Chip(in PlacedChip chip);
 
-    void LineCut(ReadOnlySpan<Vertex> path, double width);
+    void LineCut(ReadOnlySpan<Vertex> path, double width, GrooveProfile profile);
 
     void LayoutLine(ReadOnlySpan<Vertex> path);
 

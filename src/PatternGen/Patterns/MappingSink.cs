@@ -17,11 +17,11 @@ internal abstract class MappingSink(IPatternSink target) : IPatternSink
         if (Placement.IsMirrored)
             for (var ring = 0; ring < chip.RingCount; ring++)
                 VertexRun.ReverseRing(corners[chip.Shape.CornersOf(ring)]);
-        target.Chip(new(MapId(chip.Id), corners, chip.Shape, chip.Placement.Then(Placement)));
+        target.Chip(chip.Mapped(MapId(chip.Id), corners, Placement));
     }
 
-    public void LineCut(ReadOnlySpan<Vertex> path, double width) =>
-        target.LineCut(Map(path), width * Placement.Scale);
+    public void LineCut(ReadOnlySpan<Vertex> path, double width, GrooveProfile profile) =>
+        target.LineCut(Map(path), width * Placement.Scale, profile.Scaled(Placement.Scale));
 
     public void LayoutLine(ReadOnlySpan<Vertex> path) => target.LayoutLine(Map(path));
 

@@ -30,6 +30,21 @@ internal sealed class MotifNode : PatternNode
         | (ChipCount > 0 ? LayerSet.Chips : 0)
         | (Labels.Length > 0 ? LayerSet.Labels : 0);
 
+    /// <summary>Returns the same leaf with changed chips.</summary>
+    internal MotifNode WithChips(Func<ChipShape, ChipShape> change) =>
+        ChipCount == 0
+            ? this
+            : new()
+            {
+                ChipRows = [.. ChipRows.Select(row => (ChipShape[])[.. row.Select(change)])],
+                LineCuts = LineCuts,
+                LayoutLines = LayoutLines,
+                Stock = Stock,
+                Labels = Labels,
+            };
+
+    internal override PatternNode Changed(LeafChange change) => change.Of(this);
+
     internal override Action Bind(IPatternSink sink, LayerSet layers) => () => Emit(sink, layers);
 
     internal override IEnumerable<(MotifNode Motif, IPatternSink Sink)> Leaves(IPatternSink sink) =>
@@ -46,7 +61,10 @@ internal sealed class MotifNode : PatternNode
                 sink.LayoutLine(LayoutLines[i].Span);
         if ((layers & LayerSet.LineCuts) != 0)
             for (var i = 0; i < LineCuts.Length; i++)
-                sink.LineCut(LineCuts[i].Path.Span, LineCuts[i].Width);
+            {
+                var cut = LineCuts[i];
+                sink.LineCut(cut.Path.Span, cut.Width, cut.Profile);
+            }
         if ((layers & LayerSet.Chips) != 0)
             for (var row = 0; row < ChipRows.Length; row++)
             for (var i = 0; i < ChipRows[row].Length; i++)

@@ -50,6 +50,9 @@ internal abstract class PatternNode
     /// </summary>
     internal abstract Extents? Bounds(Transform transform, LayerSet layers);
 
+    /// <summary>Returns a copy of this node with changed leaves. To be called by the change only, which keeps what is shared.</summary>
+    internal abstract PatternNode Changed(LeafChange change);
+
     /// <summary>Refuses a node that would flatten into more than can be dealt with, before anything is flattened.</summary>
     private protected static void RefuseTooMany(decimal pieces)
     {

@@ -35,8 +35,8 @@ internal static class PatternReader
 
         void IPatternSink.Chip(in PlacedChip chip) { }
 
-        void IPatternSink.LineCut(ReadOnlySpan<Vertex> path, double width) =>
-            LineCuts.Add(new(new Chain(path.ToArray()), width));
+        void IPatternSink.LineCut(ReadOnlySpan<Vertex> path, double width, GrooveProfile profile) =>
+            LineCuts.Add(LineCut.Placed(new Chain(path.ToArray()), width, profile));
 
         void IPatternSink.LayoutLine(ReadOnlySpan<Vertex> path) =>
             LayoutLines.Add(new(path.ToArray()));
@@ -50,7 +50,11 @@ internal static class PatternReader
     {
         void IPatternSink.Chip(in PlacedChip chip) => Add(new(chip));
 
-        void IPatternSink.LineCut(ReadOnlySpan<Vertex> path, double width) { }
+        void IPatternSink.LineCut(
+            ReadOnlySpan<Vertex> path,
+            double width,
+            GrooveProfile profile
+        ) { }
 
         void IPatternSink.LayoutLine(ReadOnlySpan<Vertex> path) { }
 

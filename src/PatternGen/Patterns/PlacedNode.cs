@@ -22,6 +22,9 @@ internal sealed class PlacedNode(PatternNode child, Transform transform) : Patte
     internal override Extents? Bounds(Transform outer, LayerSet layers) =>
         child.Bounds(transform.Then(outer), layers);
 
+    internal override PatternNode Changed(LeafChange change) =>
+        new PlacedNode(change.Of(child), transform);
+
     private sealed class Sink(IPatternSink target, Transform transform) : MappingSink(target)
     {
         protected override Transform Placement => transform;

@@ -70,6 +70,9 @@ internal sealed class RepeatNode : PatternNode
         return Union(BoundsAt(0, outer, layers), BoundsAt(_count - 1, outer, layers));
     }
 
+    internal override PatternNode Changed(LeafChange change) =>
+        new RepeatNode(change.Of(_child), _stations, _firstHalf, _count);
+
     private Extents? BoundsAt(int index, Transform outer, LayerSet layers) =>
         _child.Bounds(Transform.Move(_stations.At(_firstHalf + 2 * index), 0).Then(outer), layers);
 

@@ -7,7 +7,7 @@ internal abstract class SelectiveSink : IPatternSink
 {
     public virtual void Chip(in PlacedChip chip) { }
 
-    public virtual void LineCut(ReadOnlySpan<Vertex> path, double width) { }
+    public virtual void LineCut(ReadOnlySpan<Vertex> path, double width, GrooveProfile profile) { }
 
     public virtual void LayoutLine(ReadOnlySpan<Vertex> path) { }
 

@@ -11,7 +11,7 @@ internal sealed class SvgLayers(Pattern pattern, SvgFile file, SaveOptions optio
 
     /// <summary>Draws grooves as wide as they are cut.</summary>
     internal void Grooves(SvgStyle style) =>
-        Group(Layer.LineCuts, style, new SvgGrooveSink(file.Paths));
+        Group(Layer.LineCuts, style, new SvgGrooveSink(file.Paths, style.Stroke));
 
     /// <summary>Draws the line at the bottom of each groove.</summary>
     internal void Valleys(SvgStyle style)
