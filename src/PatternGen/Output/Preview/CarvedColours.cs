@@ -7,8 +7,8 @@ internal static class CarvedColours
     internal const string Wood = "#e6d0a6";
     internal const string WoodEdge = "#a98a58";
     internal const string Grain = "#a77c45";
-    internal const string Valley = "#4a2c15";
-    internal const string Shade = "#2a1203";
+    internal const string Valley = "#6f4826";
+    internal const string Shade = "#51280b";
 
     /// <summary>The light that catches on an edge: two chips side by side share it as their ridge.</summary>
     internal const string Edge = "#fbf0d8";

@@ -7,14 +7,23 @@ internal sealed class CarvedPictureWriter
 {
     private const double Margin = 6;
 
+    /// <summary>Width in mm of the light that catches on an edge: a ridge of two chips is twice as wide as a hair.</summary>
+    private const double EdgeWidth = 0.13;
+
+    private const LayerSet Cut = LayerSet.Chips | LayerSet.LineCuts;
+
     /// <summary>A thousandth of a millimetre is finer than any screen shows.</summary>
     private const int Decimals = 3;
 
     /// <summary>Steps in which the shade in a chip deepens: more look no smoother.</summary>
-    private const int ShadeSteps = 6;
+    private const int ShadeSteps = 7;
 
-    /// <summary>How much of the light each step takes: in the valley half of it is gone, as walls hide the sky there.</summary>
-    private const double ShadePerStep = 0.055;
+    /// <summary>How much of the light each step takes: in the valley a quarter of it is gone, as walls hide the sky there.</summary>
+    private const double ShadePerStep = 0.04;
+
+    /// <summary>Widths in mm of the soft shadow of the wood on the table, and how dark each is.</summary>
+    private static readonly double[] Shadows = [2.2, 1.4, 0.6];
+    private const double ShadowOpacity = 0.05;
 
     private readonly CarvedPicture _picture;
     private readonly CarvingLight _light;
@@ -62,7 +71,7 @@ internal sealed class CarvedPictureWriter
         DrawDepthLines(file);
         var layers = Layers(file);
         layers.Chips(
-            SvgStyle.Line(_scale is null ? CarvedColours.Edge : CarvedColours.DepthEdge, 0.13)
+            SvgStyle.Line(_scale is null ? CarvedColours.Edge : CarvedColours.DepthEdge, EdgeWidth)
         );
         layers.Labels(SvgStyle.Line(CarvedColours.Ink, 0.25));
         _legend?.Draw(file);
@@ -78,6 +87,8 @@ internal sealed class CarvedPictureWriter
         var wood = _scale is null ? CarvedColours.Wood : CarvedColours.Plain;
         // Without an outline all that is seen is wood.
         file.Background(hasStock ? CarvedColours.Table : wood);
+        if (hasStock)
+            DrawShadow(file);
         Layers(file).StockArea(new(wood, CarvedColours.WoodEdge, 0.3));
         if (_scale is not null)
             return;
@@ -91,7 +102,7 @@ internal sealed class CarvedPictureWriter
                     paths.End();
                 }
             );
-        var style = SvgStyle.Line(CarvedColours.Grain, 0.2) with { StrokeOpacity = 0.28 };
+        var style = SvgStyle.Line(CarvedColours.Grain, 0.2) with { StrokeOpacity = 0.2 };
         file.StartGroup("grain", null, style, hasStock ? "wood" : null);
         var room = new Extents(
             new(sheet.Left, sheet.Top - sheet.Height),
@@ -102,15 +113,43 @@ internal sealed class CarvedPictureWriter
         file.EndGroup();
     }
 
+    /// <summary>The wood's shadow falls away from the light.</summary>
+    private void DrawShadow(SvgFile file)
+    {
+        var away = Vector.Towards(Angle.FromDegrees(270 - _picture.LightDirection)) * Shadows[^1];
+        Contour[] wood = [.. Pattern.Stock.Select(ring => ring.Transformed(Transform.Move(away)))];
+        for (var i = 0; i < Shadows.Length; i++)
+        {
+            var colour = CarvedColours.Shade;
+            file.StartGroup(
+                $"shadow-{i + 1}",
+                null,
+                new(colour, colour, Shadows[i], ShadowOpacity, StrokeOpacity: ShadowOpacity)
+            );
+            file.Paths.Begin();
+            foreach (var ring in wood)
+                file.Paths.AddClosed(ring.Span);
+            file.Paths.End();
+            file.EndGroup();
+        }
+    }
+
     private void DrawWalls(SvgFile file)
     {
-        const LayerSet cut = LayerSet.Chips | LayerSet.LineCuts;
-        if ((Pattern.Root.Layers & cut) == 0)
+        if ((Pattern.Root.Layers & Cut) == 0)
             return;
+        // Under the walls of grooves, whose inner corners cover what of their edge lies inside them.
+        DrawBelow(
+            file,
+            "groove-edges",
+            SvgStyle.Line(CarvedColours.Edge, 2 * EdgeWidth),
+            _ => 0,
+            only: LayerSet.LineCuts
+        );
         // What shows between walls, where both cover a part of a pixel: the line of the valley.
         DrawBelow(file, "valleys", SvgStyle.Area(CarvedColours.Valley), _ => 0);
         file.StartGroup("walls", Words.CarvedWalls, SvgStyle.Area(SvgStyle.None));
-        Pattern.Root.Draw(new CarvedWallSink(file, _picture.Cutter, _light), cut);
+        Pattern.Root.Draw(new CarvedWallSink(file, _picture.Cutter, _light), Cut);
         file.EndGroup();
         var shade = SvgStyle.Area(CarvedColours.Shade) with { FillOpacity = ShadePerStep };
         for (var step = 1; step <= ShadeSteps; step++)
@@ -161,14 +200,14 @@ internal sealed class CarvedPictureWriter
         string id,
         SvgStyle style,
         Func<double, double> level,
-        string? title = null
+        string? title = null,
+        LayerSet only = Cut
     )
     {
+        if ((Pattern.Root.Layers & only) == 0)
+            return;
         file.StartGroup(id, title, style);
-        Pattern.Root.Draw(
-            new DepthAreaSink(file.Paths, _picture.Cutter, _levels, level),
-            LayerSet.Chips | LayerSet.LineCuts
-        );
+        Pattern.Root.Draw(new DepthAreaSink(file.Paths, _picture.Cutter, _levels, level), only);
         file.EndGroup();
     }
 }

@@ -24,11 +24,16 @@ internal static class WoodGrain
     /// <summary>Returns the lines over a room, with the width of each in mm.</summary>
     /// <param name="room">What they cover; beyond it they reach a little.</param>
     /// <param name="grain">Their direction.</param>
-    internal static IEnumerable<(Chain Line, double Width)> Lines(Extents room, Angle grain)
+    /// <param name="least">Distance in mm from line to line, if they are not too many.</param>
+    internal static IEnumerable<(Chain Line, double Width)> Lines(
+        Extents room,
+        Angle grain,
+        double least = Years
+    )
     {
         var turn = Transform.Rotate(grain, room.Centre);
         var level = Contour.Rectangle(room.Min, room.Max).Transformed(turn.Inverse()).Extents;
-        var years = Math.Max(Years, level.Height / MostLines);
+        var years = Math.Max(least, level.Height / MostLines);
         var step = Math.Max(Step, level.Width / MostCorners);
         var (columns, lines) = ((int)(level.Width / step) + 2, (int)(level.Height / years) + 4);
         for (var line = -2; line < lines; line++)

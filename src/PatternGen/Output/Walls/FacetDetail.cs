@@ -16,5 +16,5 @@ internal readonly record struct FacetDetail(
     internal static FacetDetail Coarse { get; } = new(Math.PI / 15, 0.01);
 
     /// <summary>A picture to look at closely: neighbouring tones differ by less than eyes tell.</summary>
-    internal static FacetDetail Fine { get; } = new(Math.PI / 60, 0.002);
+    internal static FacetDetail Fine { get; } = new(Math.PI / 48, 0.002);
 }

@@ -8,6 +8,9 @@ internal static class GrooveFacets
     /// <summary>How far the edge may be off in mm where the path curves: a tenth of what is seen on a screen.</summary>
     private const double EdgeAccuracy = 0.01;
 
+    /// <summary>Share of the next facet that each reaches under.</summary>
+    private const double Overlap = 0.3;
+
     /// <summary>Returns the facets of a groove, both walls of each piece of its path and what is between them round corners.</summary>
     /// <param name="groove">The groove.</param>
     /// <param name="turn">Radians by which a curved wall turns from one facet to the next, at most.</param>
@@ -46,15 +49,19 @@ internal static class GrooveFacets
         var steps = Math.Max(1, (int)Math.Ceiling(Math.Abs(piece.Segment.Sweep.Radians) / turn));
         for (var i = 0; i < steps; i++)
         {
-            var (from, to) = (piece.Length * i / steps, piece.Length * (i + 1) / steps);
-            var ring = new Vertex[]
-            {
-                new(piece.Segment.PointAt(from), piece.Segment.PartBulge(1.0 / steps)),
-                piece.Segment.PointAt(to),
-                Edge(piece, to, side),
-                Edge(piece, from, side),
-            };
-            facets.Add(new(ring, -Outwards(piece, 0.5 * (from + to), side)));
+            var (from, end) = ((double)i / steps, (i + 1.0) / steps);
+            // A little under the next one, so that no line shows between them.
+            var to = Math.Min(1, end + Overlap / steps);
+            // Parallels of an arc turn as it does, and those of its tapers nearly so.
+            var bulge = piece.Segment.PartBulge(to - from);
+            Vertex[] ring =
+            [
+                new(piece.Segment.PointAt(from * piece.Length), bulge),
+                piece.Segment.PointAt(to * piece.Length),
+                new(Edge(piece, to * piece.Length, side), -bulge),
+                Edge(piece, from * piece.Length, side),
+            ];
+            facets.Add(new(ring, -Outwards(piece, 0.5 * (from + end) * piece.Length, side)));
         }
     }
 
