@@ -49,6 +49,8 @@ public class GallerySpecs
         files.ShouldContain("gallery/out/rosettes/rosettes.svg");
         files.ShouldContain("gallery/out/rosettes/designs.svg");
         files.ShouldContain("gallery/out/rosettes/key.svg");
+        files.ShouldContain("gallery/out/carving/rosettes-carved.svg");
+        files.ShouldContain("gallery/out/carving/petals-section.svg");
         files.ShouldContain("gallery/out/rosettes/twelve-petals-steps.svg");
         var page = File.ReadAllText(Path.Combine(gallery.Folder, "gallery/out/index.html"));
         foreach (var link in page.Split(["src=\"", "href=\""], StringSplitOptions.None).Skip(1))
@@ -165,6 +167,7 @@ public class GallerySpecs
     [Theory]
     [InlineData("bands.svg")]
     [InlineData("rosettes.svg")]
+    [InlineData("carved.svg")]
     public void The_pictures_of_the_README_are_those_it_draws(string file)
     {
         using var gallery = new GalleryProgram();

@@ -8,7 +8,7 @@ namespace PatternGen;
 /// Walls lean as the cutter leans them, so that wide chips under <see cref="Knife.NoDeeperThan"/> look as flat as they
 /// are. By Lambert's law a wall that falls at the angle a is as bright as the cosine between its normal, (d sin a, cos a) for
 /// the direction d in which it falls, and the light; a part of the light comes from the whole sky. Layout lines are left out, as they are cleaned
-/// off the wood. It is a picture: true in size, with walls of curved sides in facets of 3.75 degrees. Each
+/// off the wood. It is a picture: true in size, with walls of curved sides in facets of 4 degrees. Each
 /// method returns a changed copy. Immutable and safe to share between threads.
 /// </remarks>
 public sealed class CarvedPicture

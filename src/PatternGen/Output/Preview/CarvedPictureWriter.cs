@@ -16,14 +16,15 @@ internal sealed class CarvedPictureWriter
     private const int Decimals = 3;
 
     /// <summary>Steps in which the shade in a chip deepens: more look no smoother.</summary>
-    private const int ShadeSteps = 7;
+    private const int ShadeSteps = 5;
 
     /// <summary>How much of the light each step takes: in the valley a quarter of it is gone, as walls hide the sky there.</summary>
-    private const double ShadePerStep = 0.04;
+    private const double ShadePerStep = 0.055;
 
-    /// <summary>Widths in mm of the soft shadow of the wood on the table, and how dark each is.</summary>
-    private static readonly double[] Shadows = [2.2, 1.4, 0.6];
-    private const double ShadowOpacity = 0.05;
+    /// <summary>The soft shadow of the wood on the table: how far it falls in mm, in how many steps, and how dark each is.</summary>
+    private const double ShadowReach = 1.6;
+    private const int ShadowSteps = 5;
+    private const double ShadowOpacity = 0.06;
 
     private readonly CarvedPicture _picture;
     private readonly CarvingLight _light;
@@ -116,22 +117,18 @@ internal sealed class CarvedPictureWriter
     /// <summary>The wood's shadow falls away from the light.</summary>
     private void DrawShadow(SvgFile file)
     {
-        var away = Vector.Towards(Angle.FromDegrees(270 - _picture.LightDirection)) * Shadows[^1];
-        Contour[] wood = [.. Pattern.Stock.Select(ring => ring.Transformed(Transform.Move(away)))];
-        for (var i = 0; i < Shadows.Length; i++)
+        var away = Vector.Towards(Angle.FromDegrees(270 - _picture.LightDirection));
+        var style = SvgStyle.Area(CarvedColours.Shade) with { FillOpacity = ShadowOpacity };
+        file.StartGroup("shadow", null, style);
+        for (var step = ShadowSteps; step > 0; step--)
         {
-            var colour = CarvedColours.Shade;
-            file.StartGroup(
-                $"shadow-{i + 1}",
-                null,
-                new(colour, colour, Shadows[i], ShadowOpacity, StrokeOpacity: ShadowOpacity)
-            );
+            var move = Transform.Move(away * (ShadowReach * step / ShadowSteps));
             file.Paths.Begin();
-            foreach (var ring in wood)
-                file.Paths.AddClosed(ring.Span);
+            foreach (var ring in Pattern.Stock)
+                file.Paths.AddClosed(ring.Transformed(move).Span);
             file.Paths.End();
-            file.EndGroup();
         }
+        file.EndGroup();
     }
 
     private void DrawWalls(SvgFile file)

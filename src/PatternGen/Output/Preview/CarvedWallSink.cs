@@ -7,7 +7,7 @@ internal sealed class CarvedWallSink(SvgFile file, Cutter cutter, CarvingLight l
     : SelectiveSink
 {
     private readonly KnownFacets _facets = new(FacetDetail.Fine);
-    private readonly WallBrush _brush = new(file.Paths, light, new WallTones(light));
+    private readonly WallBrush _brush = new(file.Paths, light, WallTones.Carved(light));
 
     public override void Chip(in PlacedChip chip)
     {

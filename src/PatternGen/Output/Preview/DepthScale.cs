@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace PatternGen;
 
 /// <summary>Bands of depth and their colours.</summary>
@@ -12,14 +10,14 @@ internal sealed class DepthScale
     /// From the surface to the deepest: sand, moss, sea, night. Each is darker than the one before, so that they are told
     /// apart without seeing colours too.
     /// </summary>
-    private static readonly (int Red, int Green, int Blue)[] Colours =
+    private static readonly Tone[] Colours =
     [
-        (0xf6, 0xe4, 0xb0),
-        (0xb5, 0xcb, 0x96),
-        (0x62, 0xa3, 0x98),
-        (0x2f, 0x73, 0x8c),
-        (0x25, 0x46, 0x74),
-        (0x1d, 0x1b, 0x47),
+        new(0xf6, 0xe4, 0xb0),
+        new(0xb5, 0xcb, 0x96),
+        new(0x62, 0xa3, 0x98),
+        new(0x2f, 0x73, 0x8c),
+        new(0x25, 0x46, 0x74),
+        new(0x1d, 0x1b, 0x47),
     ];
 
     /// <param name="deepest">Depth in mm at the end of the scale, more than 0.</param>
@@ -51,12 +49,7 @@ internal sealed class DepthScale
     {
         var place = BandCount > 1 ? (double)band / (BandCount - 1) * (Colours.Length - 1) : 0;
         var at = Math.Min((int)place, Colours.Length - 2);
-        var (from, to, share) = (Colours[at], Colours[at + 1], place - at);
-        int Mixed(int a, int b) => (int)Math.Round(a + (b - a) * share);
-        return string.Create(
-            CultureInfo.InvariantCulture,
-            $"#{Mixed(from.Red, to.Red):x2}{Mixed(from.Green, to.Green):x2}{Mixed(from.Blue, to.Blue):x2}"
-        );
+        return Colours[at].Towards(Colours[at + 1], place - at).ToString();
     }
 
     /// <summary>The smallest of 1, 2, 5, 10, 20, 50 … and their tenths that is not under the given one.</summary>

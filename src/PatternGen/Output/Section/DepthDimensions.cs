@@ -26,13 +26,7 @@ internal sealed class DepthDimensions
         string[] texts = [.. cuts.Select(cut => section.Wording.Number(cut.Depth, 2))];
         double[] places = [.. cuts.Select(cut => cut.Along)];
         var widths = texts.Select(text => Lettering.Width(text, TextHeight)).ToArray();
-        // Upright where there is no room for them side by side.
-        var isUpright = !Fits(places, widths);
-        double[] rooms =
-        [
-            .. widths.Select(width => (isUpright ? TextHeight : width) + Gap * TextHeight),
-        ];
-        var middles = LabelSpread.Of(places, rooms);
+        var (middles, isUpright) = Spread(places, widths);
         for (var i = 0; i < cuts.Length; i++)
         {
             AddLine(cuts[i], middles[i], section.Exaggeration);
@@ -67,16 +61,15 @@ internal sealed class DepthDimensions
         file.EndGroup();
     }
 
-    /// <summary>Whether level numbers stand over their places without moving far.</summary>
-    private static bool Fits(double[] places, double[] widths)
+    /// <summary>Level, if none has to move farther than it is wide; else upright, where they take less room.</summary>
+    private static (double[] Middles, bool IsUpright) Spread(double[] places, double[] widths)
     {
-        for (var i = 1; i < places.Length; i++)
-        {
-            var room = (widths[i - 1] + widths[i]) / 2 + Gap * TextHeight;
-            if (places[i] - places[i - 1] < room)
-                return false;
-        }
-        return true;
+        var gap = Gap * TextHeight;
+        var level = LabelSpread.Of(places, [.. widths.Select(width => width + gap)]);
+        for (var i = 0; i < places.Length; i++)
+            if (Math.Abs(level[i] - places[i]) > widths[i])
+                return (LabelSpread.Of(places, [.. widths.Select(_ => TextHeight + gap)]), true);
+        return (level, false);
     }
 
     private void AddLine(SectionCut cut, double middle, double exaggeration)

@@ -11,7 +11,7 @@ internal sealed class SvgWallSink(SvgFile file, double edge) : SelectiveSink
     private static readonly Angle UsualSlope = Angle.FromDegrees(65);
 
     private readonly KnownFacets _facets = new(FacetDetail.Coarse with { Free = edge });
-    private readonly WallBrush _brush = new(file.Paths, CarvingLight.Usual, WallTones.Usual);
+    private readonly WallBrush _brush = new(file.Paths, CarvingLight.Usual, WallTones.Drawn);
 
     public override void Chip(in PlacedChip chip) =>
         _brush.Draw(

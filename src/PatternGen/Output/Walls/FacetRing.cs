@@ -5,8 +5,12 @@ namespace PatternGen;
 /// <summary>Collects the corners of one facet: down the side, and back along the valley.</summary>
 /// <param name="wall">The wall.</param>
 /// <param name="free">Width along the side that is left free.</param>
-internal sealed class FacetRing(WallStrips wall, double free)
+/// <param name="past">How far it reaches past the valley.</param>
+internal sealed class FacetRing(WallStrips wall, double free, double past)
 {
+    /// <summary>Share of a wall's width that it reaches past the valley at most: in a tip, where walls have none, more would be off the chip.</summary>
+    private const double MostPast = 0.1;
+
     private readonly List<Vertex> _side = [];
     private readonly List<Point> _foot = [];
     private WallStrips _wall = wall;
@@ -19,7 +23,7 @@ internal sealed class FacetRing(WallStrips wall, double free)
         if (_side.Count > 0)
             _side[^1] = new(_side[^1].Point, _wall.Bulge(_last, share));
         _side.Add(new(fall.Edge + fall.Inward * free));
-        _foot.Add(fall.Valley);
+        _foot.Add(fall.Valley + fall.Inward * Math.Min(past, MostPast * fall.Length));
         _last = share;
     }
 

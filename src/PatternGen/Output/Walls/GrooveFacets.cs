@@ -8,7 +8,7 @@ internal static class GrooveFacets
     /// <summary>How far the edge may be off in mm where the path curves: a tenth of what is seen on a screen.</summary>
     private const double EdgeAccuracy = 0.01;
 
-    /// <summary>Share of the next facet that each reaches under.</summary>
+    /// <summary>Share of the next facet that each reaches under; from one piece of the path to the next, share of the clearance.</summary>
     private const double Overlap = 0.3;
 
     /// <summary>Returns the facets of a groove, both walls of each piece of its path and what is between them round corners.</summary>
@@ -23,7 +23,7 @@ internal static class GrooveFacets
             {
                 if (i > 0)
                     AddJoint(facets, pieces[i - 1], pieces[i], side, turn);
-                AddWall(facets, pieces[i], side, turn);
+                AddWall(facets, pieces[i], side, turn, goesOn: i + 1 < pieces.Length);
             }
         return facets;
     }
@@ -44,7 +44,13 @@ internal static class GrooveFacets
         return GrooveEdge.Of(path, (1 - share) * groove.Width, profile, EdgeAccuracy);
     }
 
-    private static void AddWall(List<WallFacet> facets, GroovePiece piece, int side, double turn)
+    private static void AddWall(
+        List<WallFacet> facets,
+        in GroovePiece piece,
+        int side,
+        double turn,
+        bool goesOn
+    )
     {
         var steps = Math.Max(1, (int)Math.Ceiling(Math.Abs(piece.Segment.Sweep.Radians) / turn));
         for (var i = 0; i < steps; i++)
@@ -61,6 +67,12 @@ internal static class GrooveFacets
                 new(Edge(piece, to * piece.Length, side), -bulge),
                 Edge(piece, from * piece.Length, side),
             ];
+            if (goesOn && i + 1 == steps)
+            {
+                var further = piece.Segment.TangentAt(piece.Length) * (Overlap * piece.End);
+                ring[1] = ring[1].Point + further;
+                ring[2] = new(ring[2].Point + further, ring[2].Bulge);
+            }
             facets.Add(new(ring, -Outwards(piece, 0.5 * (from + end) * piece.Length, side)));
         }
     }

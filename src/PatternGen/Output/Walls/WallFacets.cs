@@ -15,20 +15,27 @@ internal sealed class WallFacets
     /// <summary>Halvings that find where a wall begins to be wider than what is left free, to a billionth of the way.</summary>
     private const int EdgeHalvings = 30;
 
+    /// <summary>Share of a facet's turn under which a cone is too narrow to be reached under alone.</summary>
+    private const double Narrow = 0.1;
+
     /// <summary>Directions of length 1 whose difference is smaller go on smoothly, as roofs have it.</summary>
     private const double Smooth = 1e-4;
 
     private readonly FacetDetail _detail;
     private readonly double _accuracy;
+    private readonly double _past;
     private readonly List<WallFacet> _facets = [];
 
     private WallFacets(Roof roof, FacetDetail detail)
     {
         _detail = detail;
         _accuracy = detail.Valley * roof.Clearance;
+        _past = detail.Past * roof.Clearance;
         WallStrips[] walls = [.. roof.Walls.Select(wall => Strips(roof, wall))];
         for (var i = 0; i < walls.Length; i++)
-            AddWall(walls[i], FollowerOf(walls, i));
+            walls[i].Follower = FollowerOf(walls, i);
+        foreach (var wall in walls)
+            AddWall(wall);
     }
 
     /// <summary>Returns the facets in the order of the walls.</summary>
@@ -87,22 +94,22 @@ internal sealed class WallFacets
         AddBetween(strips, middle, to, halvings - 1);
     }
 
-    private void AddWall(WallStrips wall, WallStrips? follower)
+    private void AddWall(WallStrips wall)
     {
         var start = 0;
         for (var i = 1; i < wall.Count; i++)
             if (wall.IsFacetEnd(i))
             {
-                AddFacet(wall, start, i, follower);
+                AddFacet(wall, start, i);
                 start = i;
             }
     }
 
     /// <summary>Adds a facet, or several where the wall is in between no wider than what is left free.</summary>
-    private void AddFacet(WallStrips wall, int start, int end, WallStrips? follower)
+    private void AddFacet(WallStrips wall, int start, int end)
     {
         var facing = wall.Fall(0.5 * (wall.Share(start) + wall.Share(end))).Inward;
-        var ring = new FacetRing(wall, _detail.Free);
+        var ring = new FacetRing(wall, _detail.Free, _past);
         for (var i = start; i < end; i++)
         {
             var (from, to) = (wall.Share(i), wall.Share(i + 1));
@@ -121,19 +128,26 @@ internal sealed class WallFacets
         }
         ring.Add(wall.Share(end));
         if (_detail.Overlaps)
-            AddOverlap(ring, wall, end, follower);
+            AddOverlap(ring, wall, end);
         Close(ring, facing);
     }
 
-    private void AddOverlap(FacetRing ring, WallStrips wall, int end, WallStrips? follower)
+    private void AddOverlap(FacetRing ring, WallStrips wall, int end)
     {
         if (end + 1 < wall.Count)
         {
             if (IsWide(wall, wall.Share(end + 1)))
                 ring.Add(wall.Share(end + 1));
+            return;
         }
-        else if (follower is not null && IsWide(follower, follower.Share(1)))
-            ring.GoOn(follower, follower.Share(1));
+        // A cone may be far narrower than a facet, where sides go on almost smoothly: then the next wall too.
+        for (var next = wall.Follower; next is not null; next = next.Follower)
+        {
+            if (IsWide(next, next.Share(1)))
+                ring.GoOn(next, next.Share(1));
+            if (next.Turn > Narrow * _detail.Turn || !next.IsCorner)
+                return;
+        }
     }
 
     private void Close(FacetRing ring, Vector facing)

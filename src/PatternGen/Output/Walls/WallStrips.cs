@@ -28,6 +28,11 @@ internal sealed class WallStrips
 
     internal int Ring => _wall.Ring;
 
+    internal bool IsCorner => _wall.IsCorner;
+
+    /// <summary>The wall that goes on smoothly where this one ends, if there is one.</summary>
+    internal WallStrips? Follower { get; set; }
+
     /// <summary>The angle in radians by which the wall turns from its start to its end.</summary>
     internal double Turn => Math.Abs(_bend);
 
