@@ -30,7 +30,7 @@ internal sealed class CarvingTopic(string folder) : ITopic
             ),
             new(
                 "rosettes-carved",
-                "Six rosettes carved; where a chip is wide, the knife is held flatter and stays within 4 mm",
+                "Six rosettes carved; for wide chips the knife is held flatter, so that they do not get too deep",
                 CarvedSamples.SixRosettes.Preview(Knife).SaveAsync
             ),
             new(

@@ -12,7 +12,7 @@ internal sealed class DepthDimensions
     private const double Row = 5;
 
     /// <summary>Between two numbers, as a share of their height.</summary>
-    private const double Gap = 0.6;
+    private const double Gap = 0.8;
 
     /// <summary>Half the length of the tick at either end of a measured depth.</summary>
     private const double Tick = 0.5;

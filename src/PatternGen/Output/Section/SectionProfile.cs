@@ -36,6 +36,9 @@ internal sealed class SectionProfile
         }
     }
 
+    /// <summary>Depths in mm that differ less are the same: by how much the steepest wall, of 85 degrees, falls within the distance at which places are one, twice.</summary>
+    private double Rounding => 24 * _line.Near;
+
     /// <summary>From start to end; where a wall is upright, two places at one distance follow each other.</summary>
     internal IReadOnlyList<SectionPlace> Places => _places;
 
@@ -66,9 +69,11 @@ internal sealed class SectionProfile
 
         // On the outline itself rounding tells whether a point is inside; a little way in it does not.
         var inset = Math.Min(_line.Near, (to - from) / 4);
-        Add(new(from, DepthAt(from + inset)));
-        AddBetween(new(from, DepthAt(from + inset)), new(to, DepthAt(to - inset)), MostHalvings);
-        Add(new(to, DepthAt(to - inset)));
+        var first = new SectionPlace(from, Math.Max(DepthAt(from), DepthAt(from + inset)));
+        var last = new SectionPlace(to, Math.Max(DepthAt(to), DepthAt(to - inset)));
+        Add(first);
+        AddBetween(first, last, MostHalvings);
+        Add(last);
 
         void AddBetween(SectionPlace start, SectionPlace end, int halvings)
         {
@@ -96,10 +101,13 @@ internal sealed class SectionProfile
 
     private void Add(SectionPlace place)
     {
-        // A depth of rounding is none.
-        if (place.Depth <= 4 * _line.Near)
+        if (place.Depth <= Rounding)
             place = new(place.Along, 0);
-        if (_places.Count == 0 || _places[^1] != place)
+        var isThere =
+            _places.Count > 0
+            && _places[^1].Along == place.Along
+            && Math.Abs(_places[^1].Depth - place.Depth) <= Rounding;
+        if (!isThere)
             _places.Add(place);
     }
 
@@ -126,9 +134,9 @@ internal sealed class SectionProfile
         void Try(double along)
         {
             var place = new SectionPlace(along, stretch.DepthAt(_line.At(along)));
-            if (best.Count > 0 && place.Depth > best[0].Depth + 4 * _line.Near)
+            if (best.Count > 0 && place.Depth > best[0].Depth + Rounding)
                 best.Clear();
-            if (best.Count == 0 || place.Depth >= best[0].Depth - 4 * _line.Near)
+            if (best.Count == 0 || place.Depth >= best[0].Depth - Rounding)
                 best.Add(place);
         }
     }

@@ -6,7 +6,8 @@ namespace PatternGen;
 /// <param name="wall">The wall.</param>
 /// <param name="free">Width along the side that is left free.</param>
 /// <param name="past">How far it reaches past the valley.</param>
-internal sealed class FacetRing(WallStrips wall, double free, double past)
+/// <param name="near">Points nearer than this are one.</param>
+internal sealed class FacetRing(WallStrips wall, double free, double past, double near)
 {
     /// <summary>Share of a wall's width that it reaches past the valley at most: in a tip, where walls have none, more would be off the chip.</summary>
     private const double MostPast = 0.1;
@@ -39,11 +40,11 @@ internal sealed class FacetRing(WallStrips wall, double free, double past)
     {
         var ring = new List<Vertex>(2 * _side.Count);
         foreach (var corner in _side.Concat(Enumerable.Reverse(_foot).Select(at => new Vertex(at))))
-            if (ring.Count == 0 || ring[^1].Point != corner.Point)
+            if (ring.Count == 0 || !IsSame(ring[^1], corner))
                 ring.Add(corner);
             else
                 ring[^1] = corner;
-        while (ring.Count > 1 && ring[^1].Point == ring[0].Point)
+        while (ring.Count > 1 && IsSame(ring[^1], ring[0]))
             ring.RemoveAt(ring.Count - 1);
         _side.Clear();
         _foot.Clear();
@@ -51,4 +52,6 @@ internal sealed class FacetRing(WallStrips wall, double free, double past)
             ring.Count > 2 || (ring.Count == 2 && ring.Exists(corner => corner.Bulge != 0));
         return isArea ? [.. ring] : null;
     }
+
+    private bool IsSame(Vertex a, Vertex b) => a.Point.DistanceTo(b.Point) <= near;
 }

@@ -18,12 +18,16 @@ internal sealed class WallFacets
     /// <summary>Share of a facet's turn under which a cone is too narrow to be reached under alone.</summary>
     private const double Narrow = 0.1;
 
+    /// <summary>Share of the clearance that is rounding: in a tip, side and valley are one point.</summary>
+    private const double Rounding = 1e-9;
+
     /// <summary>Directions of length 1 whose difference is smaller go on smoothly, as roofs have it.</summary>
     private const double Smooth = 1e-4;
 
     private readonly FacetDetail _detail;
     private readonly double _accuracy;
     private readonly double _past;
+    private readonly double _near;
     private readonly List<WallFacet> _facets = [];
 
     private WallFacets(Roof roof, FacetDetail detail)
@@ -31,6 +35,7 @@ internal sealed class WallFacets
         _detail = detail;
         _accuracy = detail.Valley * roof.Clearance;
         _past = detail.Past * roof.Clearance;
+        _near = Rounding * roof.Clearance;
         WallStrips[] walls = [.. roof.Walls.Select(wall => Strips(roof, wall))];
         for (var i = 0; i < walls.Length; i++)
             walls[i].Follower = FollowerOf(walls, i);
@@ -109,7 +114,7 @@ internal sealed class WallFacets
     private void AddFacet(WallStrips wall, int start, int end)
     {
         var facing = wall.Fall(0.5 * (wall.Share(start) + wall.Share(end))).Inward;
-        var ring = new FacetRing(wall, _detail.Free, _past);
+        var ring = new FacetRing(wall, _detail.Free, _past, _near);
         for (var i = start; i < end; i++)
         {
             var (from, to) = (wall.Share(i), wall.Share(i + 1));

@@ -3,6 +3,9 @@ namespace PatternGen;
 /// <summary>Places along a wall, in order, at which it is cut or its foot bends.</summary>
 internal sealed class WallStrips
 {
+    /// <summary>Places nearer than this share of the wall are one: a valley's end that rounding sets beside the end of a facet.</summary>
+    private const double Same = 1e-9;
+
     private readonly RoofWall _wall;
     private readonly double _bend;
     private readonly List<double> _shares = [];
@@ -51,6 +54,11 @@ internal sealed class WallStrips
 
     internal void Add(double share, bool isFacetEnd)
     {
+        if (Count > 0 && share - LastShare < Same)
+        {
+            _facetEnds[^1] |= isFacetEnd;
+            return;
+        }
         _shares.Add(share);
         _facetEnds.Add(isFacetEnd);
     }
