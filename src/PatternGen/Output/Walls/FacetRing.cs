@@ -15,23 +15,37 @@ internal sealed class FacetRing(WallStrips wall, double free, double past, doubl
     private readonly List<Vertex> _side = [];
     private readonly List<Point> _foot = [];
     private WallStrips _wall = wall;
-    private double _last;
+
+    /// <summary>Where on the wall the side begins that is collected last, and the number of corners up to there.</summary>
+    private double _from;
+    private int _sideStart;
 
     /// <summary>Goes on to a place farther along the wall.</summary>
     internal void Add(double share)
     {
         var fall = _wall.Fall(share);
-        if (_side.Count > 0)
-            _side[^1] = new(_side[^1].Point, _wall.Bulge(_last, share));
-        _side.Add(new(fall.Edge + fall.Inward * free));
+        var edge = new Vertex(fall.Edge + fall.Inward * free);
+        // The side of a wall is one line or arc, however often its foot bends.
+        if (_side.Count > _sideStart)
+            _side.RemoveRange(_sideStart, _side.Count - _sideStart);
+        if (_sideStart == 0)
+        {
+            _from = share;
+            _side.Add(edge);
+            _sideStart = 1;
+        }
+        else
+        {
+            _side[^1] = new(_side[^1].Point, _wall.Bulge(_from, share));
+            _side.Add(edge);
+        }
         _foot.Add(fall.Valley + fall.Inward * Math.Min(past, MostPast * fall.Length));
-        _last = share;
     }
 
     /// <summary>Goes on into the wall that follows, up to a place of it.</summary>
     internal void GoOn(WallStrips follower, double share)
     {
-        (_wall, _last) = (follower, 0);
+        (_wall, _from, _sideStart) = (follower, 0, _side.Count);
         Add(share);
     }
 
@@ -47,6 +61,7 @@ internal sealed class FacetRing(WallStrips wall, double free, double past, doubl
         while (ring.Count > 1 && IsSame(ring[^1], ring[0]))
             ring.RemoveAt(ring.Count - 1);
         _side.Clear();
+        _sideStart = 0;
         _foot.Clear();
         var isArea =
             ring.Count > 2 || (ring.Count == 2 && ring.Exists(corner => corner.Bulge != 0));
