@@ -43,7 +43,28 @@ public abstract class ChipSolid
     /// <exception cref="ArgumentOutOfRangeException">There is no such corner, or the depth is not above 0.</exception>
     /// <exception cref="PatternException">The outline reaches over the side opposite the apex, so that the floor would rise out of the wood.</exception>
     public static StabCutChip StabCut(Contour outline, int apex, double depth) =>
-        new(Guard.NotNull(outline), apex, Guard.Positive(depth));
+        new(Guard.NotNull(outline), apex, WithDepth(Guard.Positive(depth)));
+
+    /// <summary>Returns a stab-cut chip by the slope of its floor.</summary>
+    /// <param name="outline">Three sides, of which the one opposite the apex is straight.</param>
+    /// <param name="apex">The corner where the chip is deepest, from 0 to 2.</param>
+    /// <param name="slope">Between floor and surface, between 0 and 90 degrees. At 30, an apex 4 mm from the base is 4 × tan 30° = 2.309 mm deep.</param>
+    /// <exception cref="ArgumentException">As for a depth.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such corner, or the slope is not between 0 and 90 degrees.</exception>
+    /// <exception cref="PatternException">As for a depth.</exception>
+    public static StabCutChip StabCut(Contour outline, int apex, Angle slope)
+    {
+        RefuseAngle(slope, nameof(slope));
+        return new(Guard.NotNull(outline), apex, height => height * Math.Tan(slope.Radians));
+    }
+
+    private static Func<double, double> WithDepth(double depth) => _ => depth;
+
+    private protected static void RefuseAngle(Angle angle, string name)
+    {
+        if (!(angle.Radians > 0 && angle.Radians < Math.PI / 2))
+            Guard.Throw(name, $"{name} in degrees", angle.Degrees, "must lie between 0 and 90");
+    }
 
     /// <summary>Returns depth, deepest point and volume, for messages.</summary>
     public override string ToString() =>

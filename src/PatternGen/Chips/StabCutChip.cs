@@ -16,7 +16,10 @@ public sealed class StabCutChip : ChipSolid
     private readonly Vector _inward;
     private readonly double _height;
 
-    internal StabCutChip(Contour outline, int apex, double depth)
+    /// <param name="outline">The outline.</param>
+    /// <param name="apex">The corner where it is deepest.</param>
+    /// <param name="depth">The depth there, for the distance in mm from the base.</param>
+    internal StabCutChip(Contour outline, int apex, Func<double, double> depth)
     {
         if (outline.Count != 3)
             throw new ArgumentException(
@@ -35,9 +38,10 @@ public sealed class StabCutChip : ChipSolid
                 $"The side opposite the apex, {_base}, must be straight: the floor slopes up to it.",
                 nameof(outline)
             );
-        (Outline, Apex, Depth) = (outline, apex, depth);
+        (Outline, Apex) = (outline, apex);
         _inward = _base.Chord.Unit().Left;
         _height = HeightOf(Deepest);
+        Depth = depth(_height);
         RefuseOverBase();
     }
 

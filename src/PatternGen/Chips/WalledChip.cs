@@ -14,13 +14,7 @@ public sealed class WalledChip : ChipSolid
 
     internal WalledChip(Roof roof, Angle wallAngle, Transform placement)
     {
-        if (!(wallAngle.Radians > 0 && wallAngle.Radians < Math.PI / 2))
-            Guard.Throw(
-                nameof(wallAngle),
-                "The wall angle in degrees",
-                wallAngle.Degrees,
-                "must lie between 0 and 90"
-            );
+        RefuseAngle(wallAngle, nameof(wallAngle));
         (Roof, WallAngle, Placement) = (roof, wallAngle, placement);
         _slope = Math.Tan(wallAngle.Radians);
         _scale = placement.Scale;

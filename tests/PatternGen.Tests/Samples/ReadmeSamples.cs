@@ -87,6 +87,31 @@ public class ReadmeSamples
     }
 
     [Fact]
+    public void How_it_will_look()
+    {
+        using var _ = new WorkingFolder();
+
+        // csharpier-ignore-start
+        // <readme>
+        var knife = Knife.Held(degrees: 65).NoDeeperThan(4);
+        var lid = Pattern.OfStock(Contour.Rectangle(new Point(-46, -46), new Point(46, 46)))
+            .With(Rosette.Wreathed(6, radius: 40).Carve(part => part.IsPetal));
+
+        lid.Preview(knife).Save("carved.svg");
+        lid.Preview(knife).LitFrom(direction: 90, height: 30).Save("lit-from-the-right.svg");
+        lid.Preview(knife).WithDepthColours().WithDepthLines(0.5).Save("depth.svg");
+
+        var section = lid.Section(new Point(-46, 12), new Point(46, 12), Stock.Thick(12), knife);
+        section.Save("section.svg");                      // true size, every chip's depth in numbers
+        Console.WriteLine($"{section.Cuts.Max(cut => cut.Depth):0.00} mm deep");   // 4.30 mm deep
+        // </readme>
+        // csharpier-ignore-end
+
+        Directory.GetFiles(".").Length.ShouldBe(4);
+        section.Cuts.Max(cut => cut.Depth).ShouldBe(4.30, 0.005);
+    }
+
+    [Fact]
     public void Leaning_teeth_on_a_set_of_rails()
     {
         using var _ = new WorkingFolder();
@@ -108,5 +133,28 @@ public class ReadmeSamples
 
         borders.ShouldAllBe(border => border.Fit.Ends == EndMatch.Alike);
         new FileInfo("lines.dxf").Length.ShouldBePositive();
+    }
+
+    [Fact]
+    public void Paths_for_a_v_bit()
+    {
+        using var _ = new WorkingFolder();
+
+        // csharpier-ignore-start
+        // <readme>
+        // Along the valleys of six petals with a V bit, whose angle sets the walls.
+        var paths = Rosette.Petals(6, radius: 24).Carve(part => part.IsPetal)
+            .GroovePaths(VBit.Of(includedDegrees: 90, diameter: 12));
+        paths.Save("petal-grooves.dxf");
+        Console.WriteLine($"{paths.PathCount} paths, {paths.Deepest:0.00} mm deep");   // 6 paths, 3.22 mm deep
+        Console.WriteLine($"with a knife at 65°: {paths.DeepestWith(Knife.Held(degrees: 65)):0.00} mm");   // 6.90 mm
+        // </readme>
+        // csharpier-ignore-end
+
+        paths.PathCount.ShouldBe(6);
+        // A petal of two arcs of 24 mm, each a sixth of the circle, is 24 (2 - √3) mm wide; tan 45° is 1, tan 65° is 2.1445069.
+        paths.Deepest.ShouldBe(12 * (2 - Math.Sqrt(3)), 0.005);
+        paths.DeepestWith(Knife.Held(65)).ShouldBe(12 * (2 - Math.Sqrt(3)) * 2.1445069, 1e-6);
+        new FileInfo("petal-grooves.dxf").Length.ShouldBePositive();
     }
 }
