@@ -28,14 +28,9 @@ internal sealed class StabFloor
     /// <summary>Distance of the apex from the base in mm.</summary>
     internal double Height { get; }
 
-    /// <summary>Returns the floor of a chip that is stabbed and has the three sides for it; else null.</summary>
+    /// <summary>Returns the floor of a chip that is stabbed; null if its walls lean.</summary>
     internal static StabFloor? Of(ChipShape shape) =>
-        shape.Cut.Apex is { } apex
-        && shape.Outline.Count == 3
-        && shape.RingCount == 1
-        && shape.Outline.At((apex + 1) % 3).IsLine
-            ? new(shape.Outline, apex)
-            : null;
+        shape.Cut.Apex is { } apex ? new(shape.Outline, apex) : null;
 
     /// <summary>The angle between floor and surface.</summary>
     /// <param name="cut">The chip's cut, in the same frame.</param>
