@@ -26,6 +26,7 @@ internal static class AllCommand
                     new BandsTopic(Path.Combine(folder, "bands")),
                     new RosettesTopic(Path.Combine(folder, "rosettes")),
                     new CarvingTopic(Path.Combine(folder, "carving")),
+                    new InspectionTopic(Path.Combine(folder, "inspection")),
                     new GroovesTopic(Path.Combine(folder, "grooves")),
                     new PlanTopic(Path.Combine(folder, "order")),
                 ];

@@ -9,15 +9,28 @@ public sealed class InspectionReport
     private readonly Lazy<Suggestion[]> _suggestions;
 
     internal InspectionReport(
+        Pattern pattern,
         Finding[] findings,
         Func<IEnumerable<Suggestion>> suggest,
         Wording words
     )
     {
+        Pattern = pattern;
         _findings = findings;
         _words = words;
         _suggestions = new(() => [.. suggest()]);
     }
+
+    /// <summary>What was inspected.</summary>
+    public Pattern Pattern { get; }
+
+    /// <summary>The number of findings of each severity in words: <c>1 error, 2 warnings</c>, or <c>nothing found</c>.</summary>
+    public string Summary =>
+        _words.FindingCount(
+            Count(FindingSeverity.Error),
+            Count(FindingSeverity.Warning),
+            Count(FindingSeverity.Note)
+        );
 
     /// <summary>What was found, errors first, then by kind and by chip. What is alike at equal chips is one finding.</summary>
     public IReadOnlyList<Finding> Findings => _findings;
@@ -41,16 +54,5 @@ public sealed class InspectionReport
 
     /// <summary>Returns the number of findings, and each in a line of its own.</summary>
     public override string ToString() =>
-        string.Join(
-            '\n',
-            _findings
-                .Select(finding => finding.Message)
-                .Prepend(
-                    _words.FindingCount(
-                        Count(FindingSeverity.Error),
-                        Count(FindingSeverity.Warning),
-                        Count(FindingSeverity.Note)
-                    )
-                )
-        );
+        string.Join('\n', _findings.Select(finding => finding.Message).Prepend(Summary));
 }

@@ -42,6 +42,7 @@ public static class PatternInspection
         job.Run();
         var writer = new FindingWriter(job, words);
         return new(
+            pattern,
             [.. FindingGroups.Of(job).Select(writer.Write)],
             new SuggestionFinder(job, pattern, words).Find,
             words

@@ -153,6 +153,17 @@ public partial class Wording
         return counts.Length == 0 ? "nothing found" : string.Join(", ", counts);
     }
 
+    /// <summary>What the drawing of a report is called: <c>Inspection: Rail 742.5 × 36 mm</c>.</summary>
+    /// <param name="title">What the pattern is.</param>
+    public virtual string ReportTitle(string title) => $"Inspection: {title}";
+
+    /// <summary>What the marks on the drawing of a report mean.</summary>
+    public virtual string ReportMarks =>
+        "Rings: where something was found. Numbers: which of the findings below.";
+
+    /// <summary>Stands over the suggestions of a report.</summary>
+    public virtual string SuggestionsTitle => "For the whole pattern, this would do:";
+
     /// <summary>An angle: <c>56.7°</c>.</summary>
     public virtual string Degrees(double value) => $"{Number(value, 1)}°";
 
