@@ -26,6 +26,7 @@ internal static class AllCommand
                     new BandsTopic(Path.Combine(folder, "bands")),
                     new RosettesTopic(Path.Combine(folder, "rosettes")),
                     new PlanTopic(Path.Combine(folder, "order")),
+                    new GroovesTopic(Path.Combine(folder, "grooves")),
                 ];
                 foreach (var topic in topics)
                     await Reporter.RunAsync(topic, cancellation);

@@ -84,6 +84,27 @@ public sealed class ChipCut : IEquatable<ChipCut>
     public static ChipCut Stabbed(int corner, Angle slope) =>
         new() { Apex = Guard.Within(corner, 0, int.MaxValue), Slope = CutAngle.Floor(slope) };
 
+    /// <summary>Refuses a stab where no floor could rise from the apex to a side across.</summary>
+    /// <exception cref="PatternException">The chip has not three sides, or holes, or that side is an arc, or there is no such corner.</exception>
+    internal void RefuseUnfit(Contour outline, int holes)
+    {
+        if (Apex is not { } apex)
+            return;
+        var trouble =
+            outline.Count != 3 ? $"has {outline.Count} sides"
+            : holes > 0 ? "has ground standing in it"
+            : apex > 2 ? $"has no corner {apex}, only 0 to 2"
+            : outline.At((apex + 1) % 3).IsLine ? null
+            : $"is curved on the side across from corner {apex}";
+        if (trouble is null)
+            return;
+        throw new PatternException(
+            $"A stab-cut chip has three sides and a straight one across from its apex, but this one {trouble}.",
+            outline.Vertices[0].Point,
+            ["a cut chosen for each shape", "another corner as the apex", "walls all round"]
+        );
+    }
+
     /// <summary>Returns the same stab with its apex at another corner.</summary>
     internal ChipCut AtCorner(int corner) =>
         corner == Apex

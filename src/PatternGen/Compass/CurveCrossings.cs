@@ -10,21 +10,58 @@ internal static class CurveCrossings
     internal static IReadOnlyList<Point> Between(Curve one, Curve other, Tolerance tolerance)
     {
         using var places = new PointMerger(tolerance.Merge);
-        foreach (var part in one.Segments)
-        foreach (var otherPart in other.Segments)
-        {
-            var meeting = part.Intersect(otherPart, tolerance);
-            if (meeting.StretchCount > 0)
-                throw new PatternException(
-                    "The curves run along each other, so that no place is the one where they cross.",
-                    meeting.StretchAt(0).Start,
-                    ["a curve that crosses the other"]
-                );
-            for (var i = 0; i < meeting.PointCount; i++)
-                places.IdOf(meeting.PointAt(i));
-        }
+        if (one.IsCircle && other.IsCircle)
+            AddMeeting(one.Circle, other.Circle, tolerance, places);
+        else if (one.IsCircle)
+            AddMeeting(one.Circle, other.Segment, tolerance, places);
+        else if (other.IsCircle)
+            AddMeeting(other.Circle, one.Segment, tolerance, places);
+        else
+            AddMeeting(one.Segment.Intersect(other.Segment, tolerance), places);
         return [.. places.Points];
     }
+
+    private static void AddMeeting(
+        Circle one,
+        Circle other,
+        Tolerance tolerance,
+        PointMerger places
+    )
+    {
+        var meeting = CircleMeeting.Of(one, other, tolerance);
+        if (meeting.IsSameCircle)
+            throw AlongEachOther(one.RightMost);
+        if (meeting.Count > 0)
+            places.IdOf(meeting.First);
+        if (meeting.Count > 1)
+            places.IdOf(meeting.Second);
+    }
+
+    private static void AddMeeting(SegmentIntersection meeting, PointMerger places)
+    {
+        if (meeting.StretchCount > 0)
+            throw AlongEachOther(meeting.StretchAt(0).Start);
+        for (var i = 0; i < meeting.PointCount; i++)
+            places.IdOf(meeting.PointAt(i));
+    }
+
+    private static void AddMeeting(
+        Circle circle,
+        Segment segment,
+        Tolerance tolerance,
+        PointMerger places
+    )
+    {
+        AddMeeting(segment.IntersectHalf(circle.Halves.Upper, tolerance), places);
+        AddMeeting(segment.IntersectHalf(circle.Halves.Lower, tolerance), places);
+    }
+
+    private static PatternException AlongEachOther(Point place) =>
+        new(
+            "The curves run along each other, so that no place is the one where they cross.",
+            place,
+            ["a curve that crosses the other"]
+        );
 
     /// <summary>How far the nearest and the farthest place of a curve are from a point.</summary>
     internal static (double Nearest, double Farthest) Reach(

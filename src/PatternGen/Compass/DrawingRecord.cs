@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using PatternGen.Geometry;
 
 namespace PatternGen;
@@ -59,60 +60,71 @@ internal sealed class DrawingRecord
     }
 
     /// <summary>How far two different points of this drawing are apart.</summary>
-    internal double Distance(MarkedPoint from, MarkedPoint to)
+    internal double Distance(
+        MarkedPoint from,
+        MarkedPoint to,
+        [CallerArgumentExpression(nameof(from))] string fromName = "",
+        [CallerArgumentExpression(nameof(to))] string toName = ""
+    )
     {
-        var distance = Of(from).DistanceTo(Of(to));
+        var distance = Of(from, fromName).DistanceTo(Of(to, toName));
         return distance > Tolerance.Merge
             ? distance
             : throw new ArgumentException(
                 $"Two different points are needed, but {from.Label} and {to.Label} both lie at {from.Point}.",
-                nameof(to)
+                toName
             );
     }
 
     /// <summary>Where a point of this drawing lies.</summary>
-    internal Point Of(MarkedPoint point)
+    internal Point Of(MarkedPoint point, [CallerArgumentExpression(nameof(point))] string name = "")
     {
         ThrowIfLaidDown();
-        return Marks.Has(Guard.NotNull(point))
+        return Marks.Has(Guard.NotNull(point, name))
             ? point.Point
             : throw new ArgumentException(
                 $"The point {point} was marked in another drawing; each drawing marks its own.",
-                nameof(point)
+                name
             );
     }
 
     /// <summary>A curve of this drawing.</summary>
-    internal Curve Of(DrawnCurve curve)
+    internal Curve Of(DrawnCurve curve, [CallerArgumentExpression(nameof(curve))] string name = "")
     {
         ThrowIfLaidDown();
-        return _curves.Contains(Guard.NotNull(curve))
+        return _curves.Contains(Guard.NotNull(curve, name))
             ? curve.Curve
             : throw new ArgumentException(
                 "The curve was drawn in another drawing; each drawing draws its own.",
-                nameof(curve)
+                name
             );
     }
 
-    internal Circle WholeCircle(DrawnCurve circle)
+    internal Circle WholeCircle(
+        DrawnCurve circle,
+        [CallerArgumentExpression(nameof(circle))] string name = ""
+    )
     {
-        var curve = Of(circle);
+        var curve = Of(circle, name);
         return curve.IsCircle
             ? curve.Circle
             : throw new ArgumentException(
                 $"A whole circle is needed, but the curve is the segment {curve.Segment}.",
-                nameof(circle)
+                name
             );
     }
 
-    internal Segment StraightLine(DrawnCurve line)
+    internal Segment StraightLine(
+        DrawnCurve line,
+        [CallerArgumentExpression(nameof(line))] string name = ""
+    )
     {
-        var curve = Of(line);
+        var curve = Of(line, name);
         return !curve.IsCircle && curve.Segment.IsLine
             ? curve.Segment
             : throw new ArgumentException(
                 "A straight line is needed, but the curve is round.",
-                nameof(line)
+                name
             );
     }
 

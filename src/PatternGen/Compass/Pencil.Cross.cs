@@ -68,9 +68,9 @@ public sealed partial class Pencil
     {
         if (choice is not null)
         {
-            Drawing.Of(choice.From);
+            Drawing.Of(choice.From, nameof(choice));
             if (choice.To is not null)
-                Drawing.Distance(choice.From, choice.To);
+                Drawing.Distance(choice.From, choice.To, nameof(choice), nameof(choice));
         }
         var fitting = choice?.Fitting(places, Drawing.Tolerance) ?? places;
         if (fitting.Count == 1)

@@ -50,6 +50,8 @@ public sealed partial class Pencil
         CrossingChoice? choice = null
     )
     {
+        Guard.NotNull(needle);
+        Guard.NotNull(along);
         SetRadius(from, to);
         return Cut(needle, along, choice);
     }

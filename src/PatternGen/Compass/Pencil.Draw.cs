@@ -10,7 +10,7 @@ public sealed partial class Pencil
     /// <exception cref="ArgumentException">The point is of another drawing.</exception>
     /// <exception cref="InvalidOperationException">The compass is not set.</exception>
     public DrawnCurve Circle(MarkedPoint needle, PencilLine line = PencilLine.Drawn) =>
-        Circles([needle], line)[0];
+        Circles([Guard.NotNull(needle)], line)[0];
 
     /// <summary>Draws a whole circle round each of the points, in one step.</summary>
     /// <inheritdoc cref="Circle"/>
@@ -54,7 +54,7 @@ public sealed partial class Pencil
         MarkedPoint from,
         MarkedPoint to,
         PencilLine line = PencilLine.Drawn
-    ) => Arcs([needle], [from], [to], line)[0];
+    ) => Arcs([Guard.NotNull(needle)], [Guard.NotNull(from)], [Guard.NotNull(to)], line)[0];
 
     /// <summary>Draws an arc round each of the points, from and to the points beside it in the other lists, in one step.</summary>
     /// <inheritdoc cref="Arc"/>
@@ -103,7 +103,7 @@ public sealed partial class Pencil
         MarkedPoint from,
         MarkedPoint to,
         PencilLine line = PencilLine.Drawn
-    ) => ArcsThrough([from], [to], line)[0];
+    ) => ArcsThrough([Guard.NotNull(from)], [Guard.NotNull(to)], line)[0];
 
     /// <summary>Draws an arc between each pair of points, in two steps for all.</summary>
     /// <inheritdoc cref="ArcThrough"/>
@@ -120,7 +120,7 @@ public sealed partial class Pencil
     /// <summary>Draws a straight line between two points.</summary>
     /// <exception cref="ArgumentException">A point is of another drawing, or both are the same.</exception>
     public DrawnCurve Join(MarkedPoint from, MarkedPoint to, PencilLine line = PencilLine.Drawn) =>
-        Join([from], [to], line)[0];
+        Join([Guard.NotNull(from)], [Guard.NotNull(to)], line)[0];
 
     /// <summary>Draws a straight line between each pair of points, in one step.</summary>
     /// <param name="from">Where each line starts; a single point serves all.</param>

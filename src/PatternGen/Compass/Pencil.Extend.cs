@@ -86,10 +86,10 @@ public sealed partial class Pencil
     }
 
     /// <summary>The last place where the straightedge, laid from one point through another, crosses a curve.</summary>
-    private Point LastOn(MarkedPoint from, MarkedPoint through, DrawnCurve curve)
+    private Point LastOn(MarkedPoint from, MarkedPoint through, DrawnCurve to)
     {
         Drawing.Distance(from, through);
-        var target = Drawing.Of(curve);
+        var target = Drawing.Of(to);
         var direction = (through.Point - from.Point).Unit();
         var reach = CurveCrossings.Reach(target, from.Point, Drawing.Tolerance).Farthest;
         var ray = new Segment(from.Point, from.Point + direction * (2 * reach));

@@ -12,7 +12,7 @@ public sealed partial class Pencil
     /// <exception cref="ArgumentException">A curve or the point is of another drawing, the curve is not faint or has no end there.</exception>
     /// <exception cref="PatternException">It meets none of the other curves, or runs along one of them.</exception>
     public DrawnCurve GoOver(DrawnCurve curve, MarkedPoint from, params DrawnCurve[] until) =>
-        GoOver([curve], [from], until)[0];
+        GoOver([Guard.NotNull(curve)], [Guard.NotNull(from)], until)[0];
 
     /// <summary>Goes over faint arcs and lines, each from the end beside it in the other list, in one step.</summary>
     /// <inheritdoc cref="GoOver(DrawnCurve, MarkedPoint, DrawnCurve[])"/>

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using PatternGen.Geometry;
 
 namespace PatternGen;
@@ -150,14 +151,18 @@ public sealed partial class Pencil
         return new(circle, start, setting, steps, every, Drawing.Tolerance);
     }
 
-    private void ThrowIfOffCircle(DrawnCurve circle, MarkedPoint point)
+    private void ThrowIfOffCircle(
+        DrawnCurve circle,
+        MarkedPoint point,
+        [CallerArgumentExpression(nameof(point))] string name = ""
+    )
     {
         var (centre, radius) = (circle.Curve.Circle.Centre, circle.Curve.Circle.Radius);
-        var off = Drawing.Of(point).DistanceTo(centre) - radius;
+        var off = Drawing.Of(point, name).DistanceTo(centre) - radius;
         if (Math.Abs(off) > Drawing.Tolerance.Merge)
             throw new ArgumentException(
                 $"The point {point} does not lie on the circle of {Guard.Text(radius)} mm round {centre}; it is {Guard.Text(Math.Abs(off))} mm off.",
-                nameof(point)
+                name
             );
     }
 }

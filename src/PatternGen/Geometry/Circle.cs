@@ -47,6 +47,10 @@ public readonly record struct Circle
     /// <summary>Returns the circle as a counter-clockwise contour of two half circles, starting on the right.</summary>
     public Contour ToContour() => new([new(RightMost, 1), new(LeftMost, 1)]);
 
+    /// <summary>The upper and the lower half, counter-clockwise; <see cref="Segment.IntersectHalf"/> meets them.</summary>
+    internal (Segment Upper, Segment Lower) Halves =>
+        (new(RightMost, LeftMost, 1), new(LeftMost, RightMost, 1));
+
     /// <summary>Returns the circle moved, turned, mirrored or scaled.</summary>
     public Circle Transformed(Transform transform) =>
         new(

@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace PatternGen.Geometry;
 
 /// <summary>One curve of a drawing: a straight line, an arc, or a whole circle.</summary>
@@ -55,6 +57,15 @@ public readonly record struct Curve
     /// <exception cref="ArgumentOutOfRangeException">The transform takes it beyond 2 km.</exception>
     public Curve Transformed(Transform transform) =>
         IsCircle ? new(_circle.Transformed(transform)) : new(_segment.Transformed(transform));
+
+    /// <summary>Says where the curve lies, such as "(0, 0) to (10, 0)" or "circle round (0, 0) of radius 5".</summary>
+    public override string ToString() =>
+        IsCircle
+            ? string.Create(
+                CultureInfo.InvariantCulture,
+                $"circle round {_circle.Centre} of radius {_circle.Radius:0.######}"
+            )
+            : _segment.ToString();
 
     /// <summary>A segment is a curve.</summary>
     public static implicit operator Curve(Segment segment) => new(segment);

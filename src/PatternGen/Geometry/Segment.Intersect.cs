@@ -19,6 +19,24 @@ public readonly partial record struct Segment
             return default;
         var contacts = new SegmentContacts(this, other, tolerance);
         contacts.AddEnds();
+        return Finish(other, contacts);
+    }
+
+    /// <summary>
+    /// What this segment and one half of a circle have in common. The half ends where the circle does not: its ends are no
+    /// contacts, for next to a true one they would look like a second, or like the end of a stretch in common.
+    /// </summary>
+    internal SegmentIntersection IntersectHalf(Segment half, Tolerance tolerance)
+    {
+        if (!Extents.Grown(tolerance.Merge).Touches(half.Extents))
+            return default;
+        var contacts = new SegmentContacts(this, half, tolerance);
+        contacts.AddEndsOfFirst();
+        return Finish(half, contacts);
+    }
+
+    private SegmentIntersection Finish(Segment other, SegmentContacts contacts)
+    {
         if (contacts.TryFindStretches(out var stretches))
             return stretches;
         AddCrossings(this, other, ref contacts);

@@ -19,6 +19,12 @@ internal struct SegmentContacts(Segment first, Segment second, Tolerance toleran
     {
         AddIfOn(first, second.Start);
         AddIfOn(first, second.End);
+        AddEndsOfFirst();
+    }
+
+    /// <summary>Ends of the first segment that lie on the second, whose own ends are none.</summary>
+    internal void AddEndsOfFirst()
+    {
         AddIfOn(second, first.Start);
         AddIfOn(second, first.End);
     }

@@ -122,7 +122,10 @@ public sealed class TriangleRow
     [Pure]
     public TriangleRow WithGap(double gap) => new(this) { Gap = Guard.NotNegative(gap) };
 
-    /// <summary>Returns the row with stab-cut chips: upright walls along both slanted sides, deepest at the tip, a floor that rises to the base.</summary>
+    /// <summary>
+    /// Returns the row with stab-cut chips: upright walls along both slanted sides, deepest at the tip, a floor that rises to
+    /// the base, which has to be straight.
+    /// </summary>
     /// <param name="slope">Angle between floor and surface in degrees, from 5 to 70; 30 if neither slope nor depth is given.</param>
     /// <param name="depth">Depth at the tip in mm, more than 0.</param>
     /// <exception cref="ArgumentException">Both slope and depth are given.</exception>

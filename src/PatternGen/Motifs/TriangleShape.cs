@@ -63,7 +63,9 @@ internal sealed class TriangleShape
         var tip = Enumerable
             .Range(0, outline.Count)
             .MaxBy(corner => Math.Abs(outline.Vertices[corner].Point.Y - BaseHeight));
-        return chip.WithCut(_row.Cut.AtCorner(tip));
+        var stab = _row.Cut.AtCorner(tip);
+        stab.RefuseUnfit(outline, holes: 0);
+        return chip.WithCut(stab);
     }
 
     private Contour Draw(double curve)

@@ -3,13 +3,12 @@ using PatternGen.Geometry;
 namespace PatternGen;
 
 /// <summary>
-/// What a chip looks like: its outline, and its holes, where the ground stays standing; and how it is cut. As drawn in the motif's own
-/// frame it is one object that all repeats share.
+/// What a chip looks like: its outline, its holes, where the ground stays standing, and how it is cut. As drawn in the
+/// motif's own frame it is one object that all repeats share.
 /// </summary>
 /// <remarks>
 /// The rings are numbered, the outline 0, the holes from 1. Placed, the corners of all of them pass through the tree as
-/// one run, so that a chip with holes is mapped like one without. Equal if made of the same
-/// contours and cut alike.
+/// one run, so that a chip with holes is mapped like one without. Equal if made of the same contours and cut alike.
 /// </remarks>
 internal sealed class ChipShape : IEquatable<ChipShape>
 {
@@ -42,6 +41,7 @@ internal sealed class ChipShape : IEquatable<ChipShape>
         _holes = other._holes;
         _ends = other._ends;
         _allCorners = other._allCorners;
+        // The walls meet where they meet at any angle.
         _roof = other._roof;
         Cut = cut;
     }

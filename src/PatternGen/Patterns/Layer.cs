@@ -20,4 +20,7 @@ public enum Layer
 
     /// <summary>Text that belongs to the file: what it is and how large.</summary>
     Note,
+
+    /// <summary>Paths of a V bit along the valleys, in space; only in files of <see cref="GroovePaths"/>.</summary>
+    Grooves,
 }

@@ -10,7 +10,7 @@ public abstract partial class Pattern
     /// The cut. The corner of a stab is one of the chip's <see cref="Chip.Shape"/>, so that all repeats of a chip, mirrored
     /// ones too, are stabbed at the same corner.
     /// </param>
-    /// <exception cref="PatternException">A chip has no such corner.</exception>
+    /// <exception cref="PatternException">A chip can't be stabbed so: it has other than three sides, or a curved one across from the apex.</exception>
     [Pure]
     public Pattern WithCut(ChipCut cut)
     {
@@ -24,7 +24,7 @@ public abstract partial class Pattern
     /// <c>WithCut(shape => shape.Count == 3 ? ChipCut.Stabbed(2) : ChipCut.Walls)</c>.
     /// </param>
     /// <exception cref="ArgumentException">No cut is chosen.</exception>
-    /// <exception cref="PatternException">A chip has no such corner.</exception>
+    /// <exception cref="PatternException">A chip can't be stabbed so: it has other than three sides, or a curved one across from the apex.</exception>
     [Pure]
     public Pattern WithCut(Func<Contour, ChipCut> choose) =>
         new DrawnPattern(new Recut(Guard.NotNull(choose)).Of(Root), Name, Facts);

@@ -1,4 +1,3 @@
-using System.Globalization;
 using PatternGen.Geometry;
 
 namespace PatternGen;
@@ -10,33 +9,25 @@ internal sealed class Recut(Func<Contour, ChipCut> choose)
         ReferenceEqualityComparer.Instance
     );
 
-    /// <exception cref="PatternException">The apex is a corner that a chip has not.</exception>
+    /// <exception cref="PatternException">A chip can't be stabbed in the chosen way.</exception>
     internal PatternNode Of(PatternNode root) =>
         new LeafChange(leaf => leaf.WithChips(Of)).Of(root);
 
     private ChipShape Of(ChipShape shape)
     {
         if (!_done.TryGetValue(shape, out var recut))
-            _done[shape] = recut = shape.WithCut(CutOf(shape.Outline));
+            _done[shape] = recut = shape.WithCut(CutOf(shape));
         return recut;
     }
 
-    private ChipCut CutOf(Contour outline)
+    private ChipCut CutOf(ChipShape shape)
     {
         var cut =
-            choose(outline)
+            choose(shape.Outline)
             ?? throw new ArgumentException(
-                $"No cut was chosen for the chip at {outline.Vertices[0].Point}; ChipCut.Walls is the usual one."
+                $"No cut was chosen for the chip at {shape.Outline.Vertices[0].Point}; ChipCut.Walls is the usual one."
             );
-        if (cut.Apex >= outline.Count)
-            throw new PatternException(
-                string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"A chip of {outline.Count} sides can't be stabbed at corner {cut.Apex}, since its corners are numbered 0 to {outline.Count - 1}."
-                ),
-                outline.Vertices[0].Point,
-                [$"a corner from 0 to {outline.Count - 1}", "a cut chosen for each shape"]
-            );
+        cut.RefuseUnfit(shape.Outline, shape.Holes.Count);
         return cut;
     }
 }

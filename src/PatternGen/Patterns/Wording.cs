@@ -100,6 +100,7 @@ public partial class Wording
             Layer.LineCuts => "Line cuts",
             Layer.Chips => "Chips to cut away",
             Layer.Labels => "Labels",
+            Layer.Grooves => "Groove paths",
             _ => "Note",
         };
 

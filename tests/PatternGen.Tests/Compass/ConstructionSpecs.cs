@@ -74,7 +74,11 @@ public class ConstructionSpecs
                     {
                         var line = pencil.Join(pencil.Mark(a), pencil.Mark(b));
                         pencil.SetRadius(900);
-                        square = pencil.Perpendicular(line, pencil.Mark(at));
+                        var mark = pencil.Mark(at);
+                        // A point next to one that is marked is that one: points within the tolerance are the same.
+                        mark.Point.DistanceTo(at).ShouldBeLessThan(1e-6);
+                        at = mark.Point;
+                        square = pencil.Perpendicular(line, mark);
                     });
 
                     var drawn = square!.Line.Curve.Segment;
@@ -87,6 +91,55 @@ public class ConstructionSpecs
                     drawing.ShouldRebuild();
                 }
             );
+    }
+
+    /// <summary>Farther off than the drawing's tolerance, nearer than any eye sees: it gets a foot of its own.</summary>
+    [Theory]
+    [InlineData(3e-8)]
+    [InlineData(-3e-8)]
+    public void A_perpendicular_from_a_point_right_next_to_the_line_can_be_drawn_again(double off)
+    {
+        MarkedLine? square = null;
+        var drawing = CompassDrawing.Of(pencil =>
+        {
+            var line = pencil.Join(pencil.Mark(0, -14.733333), pencil.Mark(0, 0));
+            pencil.SetRadius(900);
+            square = pencil.Perpendicular(line, pencil.Mark(off, -5));
+        });
+
+        square!.Line.Curve.Segment.Chord.Unit().Y.ShouldBe(0, 1e-9);
+        square.Point.Point.X.ShouldBe(0, 1e-9);
+        drawing.ShouldRebuild();
+    }
+
+    /// <summary>Where circles touch, a turn of a hair's breadth makes no second place and no stretch in common.</summary>
+    [Fact]
+    public void Circles_that_touch_cross_in_one_place_however_they_lie()
+    {
+        foreach (var degrees in (double[])[0, 1e-9, 1e-6, 5e-4, 0.01, 45, 180.0000006])
+        {
+            var turn = Angle.FromDegrees(degrees);
+            MarkedPoint? touch = null;
+            MarkedPoint? onLine = null;
+            CompassDrawing.Of(pencil =>
+            {
+                var centre = pencil.Mark(0, 0);
+                pencil.SetRadius(1);
+                var circle = pencil.Circle(centre);
+                pencil.SetRadius(2);
+                var next = pencil.Circle(pencil.Mark(Point.Origin.Polar(3, turn)));
+                touch = pencil.Cross(circle, next);
+                var start = Point.Origin.Polar(1, turn);
+                var tangent = pencil.Join(
+                    pencil.Mark(start),
+                    pencil.Mark(start + Vector.Towards(turn).Left * 5)
+                );
+                onLine = pencil.Cross(circle, tangent);
+            });
+
+            touch!.Point.DistanceTo(Point.Origin.Polar(1, turn)).ShouldBeLessThan(1e-8);
+            onLine!.Point.DistanceTo(Point.Origin.Polar(1, turn)).ShouldBeLessThan(1e-8);
+        }
     }
 
     [Fact]

@@ -181,8 +181,11 @@ internal sealed class Replay
         var left = Crossing(cuts[0], cuts[1], opened, LineSide.Left);
         var right = Crossing(cuts[0], cuts[1], opened, LineSide.Right);
         var height = Trace.LeftBy(needle, line.Start, line.End);
-        var (near, beyond) = height < -Near ? (right, left) : (left, right);
-        var isOnLine = Math.Abs(height) < Near;
+        // Who follows the step sees by its letter where the line stands; no eye tells a point next to a line from one on it.
+        var isOnLine = step.Marked[0].Label == step.Needles[0].Label;
+        if (isOnLine)
+            height.ShouldBe(0, Near);
+        var (near, beyond) = height < 0 && !isOnLine ? (right, left) : (left, right);
         Mark(step.Marked[0], isOnLine ? needle : Meet(left, right, cuts[0], cuts[1]));
         Draw(
             step,

@@ -47,6 +47,7 @@ public class GallerySpecs
         files.ShouldContain("gallery/out/rail/rail.dxf");
         files.ShouldContain("gallery/out/bands/bands.svg");
         files.ShouldContain("gallery/out/rosettes/rosettes.svg");
+        files.ShouldContain("gallery/out/grooves/grooves.dxf");
         files.ShouldContain("gallery/out/rosettes/designs.svg");
         files.ShouldContain("gallery/out/rosettes/key.svg");
         files.ShouldContain("gallery/out/rosettes/twelve-petals-steps.svg");

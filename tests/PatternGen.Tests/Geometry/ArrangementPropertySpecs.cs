@@ -15,7 +15,8 @@ public class ArrangementPropertySpecs
                 {
                     Sound(curves);
                 },
-                iter: 20
+                iter: 20,
+                print: Draw.Print
             );
 
     [Fact]
@@ -25,12 +26,13 @@ public class ArrangementPropertySpecs
             {
                 Sound(curves);
             },
-            iter: 300
+            iter: 300,
+            print: Draw.Print
         );
 
     [Fact]
     public void A_drawing_moved_turned_and_scaled_has_the_same_faces() =>
-        Gen.Select(ArrangementDraw.GridDrawing, Draw.Transform)
+        Gen.Select(ArrangementDraw.GridDrawing, ArrangementDraw.Turn)
             .Sample(
                 (curves, transform) =>
                     ShouldBeTheSame(
@@ -38,7 +40,8 @@ public class ArrangementPropertySpecs
                         Sound(curves.Select(curve => curve.Transformed(transform))),
                         transform.Scale
                     ),
-                iter: 200
+                iter: 200,
+                print: Draw.Print
             );
 
     [Fact]
@@ -50,7 +53,8 @@ public class ArrangementPropertySpecs
                 ShouldBeTheSame(ordered, Sound(curves.Reverse()));
                 ShouldBeTheSame(ordered, Sound(curves.OrderBy(curve => curve.Length)));
             },
-            iter: 100
+            iter: 100,
+            print: Draw.Print
         );
 
     [Theory]

@@ -232,4 +232,83 @@ public class ArrangementShapeSpecs
             .ShouldAllBe(area => Math.Abs(area - (Math.PI - 1.22836969860876)) < 1e-12);
         walk[0].Origin.Leaving.Select(halfEdge => halfEdge.Face).Distinct().Count().ShouldBe(4);
     }
+
+    /// <summary>A line that starts where it touches a circle: the turn moves that place along the circle a little, off its right or left.</summary>
+    [Theory]
+    [InlineData(0)]
+    [InlineData(1e-9)]
+    [InlineData(6.6e-7)]
+    [InlineData(5.89e-4)]
+    [InlineData(0.01)]
+    [InlineData(45)]
+    [InlineData(90.0000007)]
+    public void A_tangent_that_starts_where_it_touches_needs_no_other_node(double degrees)
+    {
+        Curve[] drawing = [Line(4, -1, 4, 5), Circle(5, -1, 1)];
+        foreach (var mirror in (Transform[])[Transform.Identity, Transform.MirrorLeftRight()])
+        {
+            var moved = mirror.Then(Transform.Rotate(degrees));
+            Sound(drawing.Select(curve => curve.Transformed(moved))).ShouldHave(2, 2, 1);
+        }
+    }
+
+    /// <summary>The same for a line that crosses there: its start and the right of the circle are two merge distances apart.</summary>
+    [Fact]
+    public void A_line_from_a_point_of_a_circle_needs_no_other_node()
+    {
+        var turn = Transform.Rotate(Angle.FromRadians(-1.7364e-8));
+        Curve[] drawing = [Circle(3, -3, 1), Line(4, -3, -2, 2), Line(-2, 2, -2, -4)];
+
+        var still = Sound(drawing);
+        ShouldBeTheSame(still, Sound(drawing.Select(curve => curve.Transformed(turn))));
+    }
+
+    /// <summary>Rounding may make either half a little more than a half circle.</summary>
+    [Fact]
+    public void A_half_circle_on_its_circle_shares_its_edge_however_it_lies()
+    {
+        foreach (var bulge in (double[])[1, -1])
+        foreach (var degrees in Enumerable.Range(0, 360))
+        {
+            var moved = Transform.Rotate(degrees + 0.1).Then(Transform.Move(-6.42, 0.314));
+            Curve[] drawing = [new Segment(new(1, 5), new(-5, 5), bulge), Circle(-2, 5, 3)];
+            var arrangement = Sound(drawing.Select(curve => curve.Transformed(moved)));
+
+            arrangement.ShouldHave(2, 2, 1);
+            arrangement.Edges.Count(edge => edge.Sources.Count == 2).ShouldBe(1);
+        }
+    }
+
+    /// <summary>
+    /// Two curves at an angle of 1e-7 are one up to the last node within the tolerance; from there they leave without a gap,
+    /// and so are still together at the next node, a little farther on.
+    /// </summary>
+    [Fact]
+    public void Curves_at_a_very_small_angle_are_one_up_to_the_last_node_that_both_reach()
+    {
+        Sound(
+            Circle(0, -41.48229775734529, 27.787948326045132),
+            new Segment(new(47.2034251882591, -1), new(-45.343177146424, 0), 1.83499256232066),
+            Line(-5.548E-11, 32.86187009738531, 0, 0.1134020618556701),
+            Circle(0, 0.15384615384615385, 2.8187298191976184),
+            new Segment(new(0, 0.288135593220339), new(0, 3), 1.418194343354953),
+            Line(0, 1.353658536585366, -4.093E-06, 44.7301190584372)
+        );
+        Sound(
+            Line(0, 6, 7, 5.994E-07),
+            new Segment(new(3.364E-13, -14), new(0, 7), 8.493E-08),
+            Line(0, 5.9, -1.6666666666666667, 36.76752174033744),
+            new Segment(new(4.962962962962963, 44), new(0, -13.553271229195808), 3.466666666666667),
+            Line(0, 0.19230769230769232, 0, 47.60289071464234),
+            Circle(30.66272964379535, 2.4285714285714284, 34.84006239317008)
+        );
+    }
+
+    [Fact]
+    public void A_curve_says_where_it_lies()
+    {
+        $"{Circle(3, -4, 5.5)}".ShouldBe("circle round (3, -4) of radius 5.5");
+        $"{Line(0, 0, 10, 0)}".ShouldBe("(0, 0) to (10, 0)");
+        $"{new Curve(new Segment(new(0, 0), new(10, 0), 1))}".ShouldBe("(0, 0) to (10, 0) bulge 1");
+    }
 }

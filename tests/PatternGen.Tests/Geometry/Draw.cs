@@ -22,6 +22,25 @@ internal static class Draw
         )
         + "])";
 
+    internal static string Print((Curve[] Curves, Transform Moved) drawn) =>
+        FormattableString.Invariant(
+            $"{Print(drawn.Curves)}, A {drawn.Moved.A:R} B {drawn.Moved.B:R} mirrored {drawn.Moved.IsMirrored} move {drawn.Moved.Translation.X:R} {drawn.Moved.Translation.Y:R}"
+        );
+
+    internal static string Print(IEnumerable<Curve> curves) =>
+        string.Join(
+            ", ",
+            curves.Select(curve =>
+                curve.IsCircle
+                    ? FormattableString.Invariant(
+                        $"Circle({curve.Circle.Centre.X:R}, {curve.Circle.Centre.Y:R}, {curve.Circle.Radius:R})"
+                    )
+                    : FormattableString.Invariant(
+                        $"Arc({curve.Segment.Start.X:R}, {curve.Segment.Start.Y:R}, {curve.Segment.End.X:R}, {curve.Segment.End.Y:R}, {curve.Segment.Bulge:R})"
+                    )
+            )
+        );
+
     internal static Gen<Point> Point(double reach = 100) =>
         Gen.Select(Gen.Double[-reach, reach], Gen.Double[-reach, reach])
             .Select((x, y) => new Point(x, y));

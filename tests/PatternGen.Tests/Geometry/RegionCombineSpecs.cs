@@ -1,4 +1,6 @@
 using CsCheck;
+using NetTopologySuite.Operation.Overlay;
+using NetTopologySuite.Operation.OverlayNG;
 
 namespace PatternGen.Tests.Geometry;
 
@@ -150,7 +152,7 @@ public class RegionCombineSpecs
                 iter: 200
             );
 
-    /// <summary>NetTopologySuite on shapes cut into short lines.</summary>
+    /// <summary>NetTopologySuite on shapes cut into short lines; its older overlay gives up on some, its robust one does not.</summary>
     [Fact]
     public void Areas_are_those_of_flattened_shapes() =>
         Gen.Select(RandomRegions, RandomRegions)
@@ -159,9 +161,13 @@ public class RegionCombineSpecs
                 {
                     var (a, b) = (Flat.Of(one), Flat.Of(other));
                     var within = 2 * Flat.Accuracy * (one.Length + other.Length);
-                    one.Union(other).Area.ShouldBe(a.Union(b).Area, within);
-                    one.Intersection(other).Area.ShouldBe(a.Intersection(b).Area, within);
-                    one.Difference(other).Area.ShouldBe(a.Difference(b).Area, within);
+                    one.Union(other).Area.ShouldBe(Combined(SpatialFunction.Union), within);
+                    one.Intersection(other)
+                        .Area.ShouldBe(Combined(SpatialFunction.Intersection), within);
+                    one.Difference(other)
+                        .Area.ShouldBe(Combined(SpatialFunction.Difference), within);
+
+                    double Combined(SpatialFunction how) => OverlayNGRobust.Overlay(a, b, how).Area;
                 },
                 iter: 100
             );

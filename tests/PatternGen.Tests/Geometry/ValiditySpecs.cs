@@ -129,15 +129,10 @@ public class ValiditySpecs
         EveryWay.Check(wave, (contour, _) => contour.Validate().ToString().ShouldBe("valid"));
     }
 
+    /// <summary>Comparing each with each, 20 thousand million times, would take the better part of an hour.</summary>
     [Fact]
-    public void A_large_ring_is_checked_in_little_time()
-    {
-        var ring = Shapes.Regular(20_000, 100);
-        var watch = System.Diagnostics.Stopwatch.StartNew();
-
-        ring.Validate().IsValid.ShouldBeTrue();
-
-        // Comparing each with each would take minutes.
-        watch.Elapsed.TotalSeconds.ShouldBeLessThan(10);
-    }
+    public Task A_large_ring_is_checked_in_little_time() =>
+        Patience.WithinMinutes(() =>
+            Shapes.Regular(200_000, 100).Validate().IsValid.ShouldBeTrue()
+        );
 }

@@ -137,4 +137,27 @@ public class ReadmeSamples
         borders.ShouldAllBe(border => border.Fit.Ends == EndMatch.Alike);
         new FileInfo("lines.dxf").Length.ShouldBePositive();
     }
+
+    [Fact]
+    public void Paths_for_a_v_bit()
+    {
+        using var _ = new WorkingFolder();
+
+        // csharpier-ignore-start
+        // <readme>
+        // Along the valleys of six petals with a V bit, whose angle sets the walls.
+        var paths = Rosette.Petals(6, radius: 24).Carve(part => part.IsPetal)
+            .GroovePaths(VBit.Of(includedDegrees: 90, diameter: 12));
+        paths.Save("petal-grooves.dxf");
+        Console.WriteLine($"{paths.PathCount} paths, {paths.Deepest:0.00} mm deep");   // 6 paths, 3.22 mm deep
+        Console.WriteLine($"with a knife at 65°: {paths.DeepestWith(Knife.Held(degrees: 65)):0.00} mm");   // 6.90 mm
+        // </readme>
+        // csharpier-ignore-end
+
+        paths.PathCount.ShouldBe(6);
+        // A petal of two arcs of 24 mm, each a sixth of the circle, is 24 (2 - √3) mm wide; tan 45° is 1, tan 65° is 2.1445069.
+        paths.Deepest.ShouldBe(12 * (2 - Math.Sqrt(3)), 0.005);
+        paths.DeepestWith(Knife.Held(65)).ShouldBe(12 * (2 - Math.Sqrt(3)) * 2.1445069, 1e-6);
+        new FileInfo("petal-grooves.dxf").Length.ShouldBePositive();
+    }
 }

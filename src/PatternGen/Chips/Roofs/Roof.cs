@@ -35,6 +35,8 @@ public sealed class Roof
         if (Work.Open is { } place)
             throw Trouble(place);
         (Deepest, Clearance) = FindDeepest();
+        if (TurnsRound(Deepest) != 1)
+            throw Trouble(Deepest);
         _graph = new(() => new(this));
         _moment = new(FindMoment);
     }
@@ -88,14 +90,14 @@ public sealed class Roof
                 $"The outline at {outline.Vertices[0].Point} encloses no area; a roof needs one to stand on.",
                 nameof(outline)
             );
-        return new(area > 0 ? outline : outline.Reversed(), []);
+        return Checked(new(area > 0 ? outline : outline.Reversed(), []));
     }
 
     /// <summary>Returns the roof over a part of a region, whose holes stay standing.</summary>
     /// <exception cref="PatternException">A ring crosses itself or another.</exception>
-    public static Roof Over(RegionPart part) => new(Guard.NotNull(part).Outer, part.Holes);
+    public static Roof Over(RegionPart part) => Checked(new(Guard.NotNull(part).Outer, part.Holes));
 
-    /// <summary>The same for rings that are known to be those of a chip.</summary>
+    /// <summary>The same for rings that are known to be those of a chip: their area is added up only when it is asked for.</summary>
     internal static Roof Over(Contour outline, IReadOnlyList<Contour> holes) => new(outline, holes);
 
     /// <summary>Returns the distance in mm of a point from the outline; 0 outside and in the holes.</summary>
@@ -103,14 +105,12 @@ public sealed class Roof
     public double ClearanceAt(Point point)
     {
         Guard.Place(point);
-        var turns = Winding.Of(Outline, point);
-        var distance = turns > 0 ? Outline.DistanceTo(point) : 0;
+        if (TurnsRound(point) <= 0)
+            return 0;
+        var distance = Outline.DistanceTo(point);
         foreach (var hole in Holes)
-        {
-            turns += Winding.Of(hole, point);
             distance = Math.Min(distance, hole.DistanceTo(point));
-        }
-        return turns > 0 ? distance : 0;
+        return distance;
     }
 
     /// <summary>Returns the size and the number of walls, for messages.</summary>
@@ -118,6 +118,22 @@ public sealed class Roof
         FormattableString.Invariant(
             $"roof over {Outline.Extents}, {Clearance:0.######} mm clear at {Deepest}"
         );
+
+    /// <summary>How often the outline runs round a point, less the holes: 1 in a chip, 0 elsewhere.</summary>
+    private int TurnsRound(Point point)
+    {
+        var turns = Winding.Of(Outline, point);
+        foreach (var hole in Holes)
+            turns += Winding.Of(hole, point);
+        return turns;
+    }
+
+    /// <summary>Adds the walls up, which finds outlines that are none.</summary>
+    private static Roof Checked(Roof roof)
+    {
+        _ = roof.Moment;
+        return roof;
+    }
 
     private (Point Place, double Clearance) FindDeepest()
     {

@@ -16,10 +16,9 @@ internal sealed class RoofGraph
         _work = roof.Work;
         var extents = roof.Outline.Extents;
         var merge = NodeShare * Math.Max(extents.Width, extents.Height);
-        Walls = [.. MakeWalls(roof)];
+        Walls = [.. MakeWalls()];
         CollectEnds();
-        using var merger = new PointMerger(merge);
-        var numbers = _ends.ConvertAll(end => merger.IdOf(end.Place));
+        var numbers = RoofNodes.Number(_ends.ConvertAll(end => end.Place), merge);
         Nodes = MakeNodes(numbers);
         Valleys = [.. MakeValleys(numbers)];
         DeepestLines =
@@ -39,21 +38,16 @@ internal sealed class RoofGraph
     internal IReadOnlyList<Valley> DeepestLines { get; }
 
     /// <summary>The walls of the sides in order, each corner's before that of the side that starts there.</summary>
-    private IEnumerable<RoofWall> MakeWalls(Roof roof)
+    private IEnumerable<RoofWall> MakeWalls()
     {
         var corners = _work.Sites.CornersByLeavingSide();
-        var first = 0;
-        var rings = roof.Holes.Prepend(roof.Outline).ToArray();
-        for (var ring = 0; ring < rings.Length; ring++)
+        for (var side = 0; side < _work.Sites.SideCount; side++)
         {
-            for (var i = 0; i < rings[ring].Count; i++)
-            {
-                if (corners.TryGetValue(first + i, out var corner) && HasPieces(corner))
-                    yield return new(_work, corner, ring, i);
-                if (HasPieces(first + i))
-                    yield return new(_work, first + i, ring, i);
-            }
-            first += rings[ring].Count;
+            var (ring, index) = _work.Sites.OwnerOf(side);
+            if (corners.TryGetValue(side, out var corner) && HasPieces(corner))
+                yield return new(_work, corner, ring, index);
+            if (HasPieces(side))
+                yield return new(_work, side, ring, index);
         }
     }
 

@@ -8,11 +8,14 @@ namespace PatternGen;
 /// </remarks>
 internal readonly struct RoofMeasure(RoofWork work)
 {
-    /// <summary>Share of a piece's sum by which it may differ from that of its halves. Doubles hold little more.</summary>
+    /// <summary>
+    /// Share of a whole piece's sum by which that of a part may differ from those of its halves. Doubles hold little more; and it is
+    /// a share of the whole, or parts whose digits are rounding would be halved without end.
+    /// </summary>
     private const double Accuracy = 1e-12;
 
     /// <summary>Halvings at most: where the valley runs into a cusp, quadrature converges slowly, but there is nothing left there.</summary>
-    private const int MostHalvings = 20;
+    private const int MostHalvings = 14;
 
     private static readonly double[] Places =
     [
@@ -49,12 +52,20 @@ internal readonly struct RoofMeasure(RoofWork work)
     {
         double area = 0;
         double moment = 0;
-        foreach (var piece in work.PiecesOf(site))
+        var pieces = work.PiecesOf(site);
+        if (pieces.Length > 0 && work.Sites.SmoothTurnAfter(site) is var turn and not 0)
+        {
+            // The walls of two sides that go on smoothly leave a cone between them, or overlap by one.
+            var r = work.RadiusAt(site, pieces[^1], pieces[^1].To);
+            area -= turn * r * r / 2;
+            moment -= turn * r * r * r / 3;
+        }
+        foreach (var piece in pieces)
         {
             var whole = Gauss(site, piece, piece.From, piece.To);
             var sum = work.Sites[site].IsStraight
                 ? whole
-                : Halved(site, piece, piece.From, piece.To, whole, MostHalvings);
+                : Halved(site, piece, piece.From, piece.To, whole, whole, MostHalvings);
             area += sum.Area;
             moment += sum.Moment;
         }
@@ -66,6 +77,7 @@ internal readonly struct RoofMeasure(RoofWork work)
         in RoofPiece piece,
         double from,
         double to,
+        (double Area, double Moment) part,
         (double Area, double Moment) whole,
         int halvings
     )
@@ -77,13 +89,13 @@ internal readonly struct RoofMeasure(RoofWork work)
         if (
             halvings == 0
             || (
-                Math.Abs(area - whole.Area) <= Accuracy * Math.Abs(area)
-                && Math.Abs(moment - whole.Moment) <= Accuracy * Math.Abs(moment)
+                Math.Abs(area - part.Area) <= Accuracy * Math.Abs(whole.Area)
+                && Math.Abs(moment - part.Moment) <= Accuracy * Math.Abs(whole.Moment)
             )
         )
             return (area, moment);
-        first = Halved(site, piece, from, middle, first, halvings - 1);
-        second = Halved(site, piece, middle, to, second, halvings - 1);
+        first = Halved(site, piece, from, middle, first, whole, halvings - 1);
+        second = Halved(site, piece, middle, to, second, whole, halvings - 1);
         return (first.Area + second.Area, first.Moment + second.Moment);
     }
 

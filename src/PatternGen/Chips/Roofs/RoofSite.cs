@@ -147,22 +147,29 @@ internal readonly struct RoofSite
         || (other.IsCorner && (Start == other.Start || End == other.Start));
 
     /// <summary>Whether the disc that touches here and is stopped by the other site as a whole touches it between its ends.</summary>
-    internal bool Touches(in RoofSite other, RoofCurve curve, double s)
+    /// <param name="other">The other site.</param>
+    /// <param name="curve">How far it lets discs grow.</param>
+    /// <param name="s">Where the disc touches this site.</param>
+    /// <param name="slack">How far in mm a foot may lie beyond the other side, or the ends of it, and still count as on it; if negative, how far it must lie within.</param>
+    internal bool Touches(in RoofSite other, RoofCurve curve, double s, double slack)
     {
         var value = curve.At(s);
-        // 0 within rounding is a touch in a cusp, where two sides close up faster than digits tell.
-        if (
-            IsCorner
-                ? value >= 0
-                : value <= -curve.RoundingAt(s) || Curvature * value + Weight(s) <= 0
-        )
+        if (IsCorner ? value >= 0 : Curvature * value + Weight(s) <= 0)
             return false;
+        if (!IsCorner)
+        {
+            // 0 within rounding is a touch in a cusp, where two sides close up faster than digits tell.
+            var rounding = Math.Max(curve.RoundingAt(s), Math.Abs(slack) * curve.Gain * Weight(s));
+            if (slack >= 0 ? value <= -rounding : value <= rounding)
+                return false;
+        }
         if (other.IsCorner)
             return true;
         var radius = RadiusAt(s, curve);
         if (1 - other.Curvature * radius <= 0)
             return false;
-        return Math.Abs(other._frame.Foot(FootAt(s) + NormalAt(s) * radius)) <= other.Half;
+        return Math.Abs(other._frame.Foot(FootAt(s) + NormalAt(s) * radius))
+            <= other.Half + Math.Max(0, slack);
     }
 
     /// <summary>
@@ -214,7 +221,8 @@ internal readonly struct RoofSite
         return new RoofCurve(
                 level,
                 mine.Tangent.Dot(gradient),
-                level * k * k / 4 + k / 2 * mine.Normal.Dot(gradient) - theirs.Curvature / 2
+                level * k * k / 4 + k / 2 * mine.Normal.Dot(gradient) - theirs.Curvature / 2,
+                1
             ) * (1 / product);
     }
 

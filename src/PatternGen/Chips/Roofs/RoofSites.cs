@@ -7,9 +7,9 @@ internal sealed class RoofSites
 {
     /// <summary>
     /// Two sides whose directions differ by less than this, in radians, go on smoothly: there is neither a valley nor a cone
-    /// between them. Depths change by less than the square of it.
+    /// between them. Depths change by less than the square of it, and valleys end apart by less than nodes merge.
     /// </summary>
-    private const double Smooth = 1e-5;
+    private const double Smooth = 1e-7;
 
     /// <summary>
     /// From this turn to the right on, in radians, the corner stops discs as a point of its own, or they would slip through
@@ -17,15 +17,21 @@ internal sealed class RoofSites
     /// </summary>
     private const double LeastTurn = 1e-12;
 
-    /// <summary>Turns that differ less than this from a half one, in radians, may be either way round: the curves tell.</summary>
-    private const double Back = 1e-6;
+    /// <summary>
+    /// Turns that differ less than this from a half one, in radians, may be either way round, and the curves tell: a node that stands for
+    /// a tangency lies a little off it.
+    /// </summary>
+    private const double Back = 1e-3;
 
     private readonly RoofSite[] _sites;
     private readonly double[] _turns;
     private readonly int[] _next;
+    private readonly double _slack;
+    private IReadOnlyList<TouchedSide>? _cut;
 
-    private RoofSites(RoofSite[] sides, int[] next)
+    private RoofSites(RoofSite[] sides, int[] next, double slack)
     {
+        _slack = slack;
         _next = next;
         _turns = new double[sides.Length];
         var corners = 0;
@@ -47,35 +53,63 @@ internal sealed class RoofSites
 
     internal static RoofSites Of(Contour outline, IReadOnlyList<Contour> holes)
     {
-        var count = outline.Count;
-        foreach (var hole in holes)
-            count += hole.Count;
-        var sides = new RoofSite[count];
-        var next = new int[count];
-        var placed = 0;
-        AddRing(outline);
-        foreach (var hole in holes)
-            AddRing(hole);
-        Repair(sides, next);
-        return new(sides, next);
-
-        void AddRing(Contour ring)
+        var merge = outline.Tolerance.Merge;
+        if (holes.Count > 0)
+            return Of(new TouchedRings([outline, .. holes], merge).Sides, merge);
+        var sides = new RoofSite[outline.Count];
+        var next = new int[outline.Count];
+        for (var i = 0; i < sides.Length; i++)
         {
-            for (var i = 0; i < ring.Count; i++)
-            {
-                sides[placed + i] = new(ring.At(i));
-                next[placed + i] = placed + (i + 1) % ring.Count;
-            }
-            placed += ring.Count;
+            sides[i] = new(outline.At(i));
+            next[i] = (i + 1) % sides.Length;
         }
+        Repair(sides, next);
+        return new(sides, next, merge);
     }
+
+    private static RoofSites Of(IReadOnlyList<TouchedSide> cut, double merge)
+    {
+        var sides = new RoofSite[cut.Count];
+        var next = new int[cut.Count];
+        var first = 0;
+        for (var i = 0; i < sides.Length; i++)
+        {
+            sides[i] = new(cut[i].Segment);
+            var isLast = i + 1 == sides.Length || cut[i + 1].Ring != cut[i].Ring;
+            next[i] = isLast ? first : i + 1;
+            if (isLast)
+                first = i + 1;
+        }
+        Repair(sides, next);
+        return new(sides, next, merge) { _cut = cut };
+    }
+
+    /// <summary>Which side of which ring a site is, or a piece of.</summary>
+    internal (int Ring, int Index) OwnerOf(int side) =>
+        _cut is null ? (0, side) : (_cut[side].Ring, _cut[side].Index);
 
     /// <summary>Whether a wall goes down from a site: not from a corner that is hardly one.</summary>
     internal bool HasWall(int number) =>
         number < SideCount ? _sites[number].Half > 0 : _sites[number].Half > Smooth / 4;
 
+    /// <summary>By how much the outline turns to the left after a side, in radians, if it goes on smoothly there; else 0.</summary>
+    internal double SmoothTurnAfter(int side) =>
+        side < SideCount && Math.Abs(_turns[side]) < Smooth ? _turns[side] : 0;
+
     /// <summary>Whether two sides go on smoothly, one after the other, so that no disc touches both.</summary>
     internal bool GoOn(int a, int b) => GoesOnTo(a, b) || GoesOnTo(b, a);
+
+    /// <summary>
+    /// How far in mm a foot on one side may lie beyond another and still count as on it: sides that touch may cross by as much for
+    /// rounding, and no ground is thinner. But at a corner that points in, ground begins with nothing, and rounding must not make a
+    /// touch of it: negative there.
+    /// </summary>
+    internal double Slack(int side, int other, double s) =>
+        Embrace(side, other) && s > 0 || Embrace(other, side) && s < 0 ? -_slack : _slack;
+
+    /// <summary>Whether one side follows the other round a corner that points in.</summary>
+    private bool Embrace(int before, int after) =>
+        before < SideCount && _next[before] == after && _turns[before] < -LeastTurn;
 
     private bool GoesOnTo(int before, int after) =>
         before < SideCount && _next[before] == after && Math.Abs(_turns[before]) < Smooth;
@@ -126,8 +160,12 @@ internal sealed class RoofSites
     {
         var (arriving, leaving) = (before.EndNormal, after.StartNormal);
         var turn = Math.Atan2(arriving.Cross(leaving), arriving.Dot(leaving));
-        var bend = before.Curvature + after.Curvature;
-        // Back the way it came: the chip lies between the two if they bend away from it.
-        return Math.PI - Math.Abs(turn) < Back && bend != 0 ? -Math.CopySign(turn, bend) : turn;
+        var left = Math.PI - Math.Abs(turn);
+        if (left >= Back)
+            return turn;
+        // Back the way it came: the chip lies between the two if they bend away from it. What they open at first counts if they
+        // bend too little to undo it within a quarter of their length.
+        var bend = (before.Curvature + after.Curvature) * Math.Min(before.Half, after.Half);
+        return Math.Abs(bend) > 4 * left ? -Math.CopySign(turn, bend) : turn;
     }
 }

@@ -44,7 +44,13 @@ public sealed class Valley
             return new(Start.Place, Start.Clearance);
         if (share == 1)
             return new(End.Place, End.Clearance);
-        var s = _piece.From + (_piece.To - _piece.From) * share;
+        return OwnPlaceAt(share);
+    }
+
+    /// <summary>The same, at the ends too, where a node that valleys share may lie a rounding error beside this one's own end.</summary>
+    internal ValleyPlace OwnPlaceAt(double share)
+    {
+        var s = ParameterAt(share);
         var radius = _work.RadiusAt(_site, _piece, s);
         return new(_work.ValleyAt(_site, s, radius), radius);
     }
@@ -52,6 +58,11 @@ public sealed class Valley
     /// <summary>The share of the way from start to end where it is farthest from the outline; the start, if it is level.</summary>
     internal double DeepestShare() =>
         (_work.FarthestIn(_site, _piece) - _piece.From) / (_piece.To - _piece.From);
+
+    /// <summary>The point of the outline where one of the two walls starts that meet at a share of the way.</summary>
+    internal Point FootAt(double share) => _work.Sites[_site].FootAt(ParameterAt(share));
+
+    private double ParameterAt(double share) => _piece.From + (_piece.To - _piece.From) * share;
 
     /// <summary>Returns kind and ends, for messages.</summary>
     public override string ToString() => $"{Kind} from {Start} to {End}";

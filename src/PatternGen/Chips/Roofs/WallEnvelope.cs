@@ -33,7 +33,7 @@ internal sealed class WallEnvelope(RoofSites sites) : IDisposable
                 && !sites.GoOn(number, other)
                 && site.CurveOf(sites[other]) is { } curve
             )
-                PutIn(site, other, curve);
+                PutIn(number, other, curve);
         return _pieces.Span;
     }
 
@@ -43,8 +43,9 @@ internal sealed class WallEnvelope(RoofSites sites) : IDisposable
         _renewed.Dispose();
     }
 
-    private void PutIn(in RoofSite site, int other, RoofCurve curve)
+    private void PutIn(int number, int other, RoofCurve curve)
     {
+        ref readonly var site = ref sites[number];
         _renewed.Cut(0);
         var least = Least * site.Half;
         (double, double)? limits = null;
@@ -69,15 +70,16 @@ internal sealed class WallEnvelope(RoofSites sites) : IDisposable
             known.Add(atInfinity);
             known.Add(limits ??= site.Limits(sites[other]));
             known.Add(site.WhereAsLargeAs(sites[other], curve));
-            isChanged |= Split(site, piece, known, other, curve);
+            isChanged |= Split(number, piece, known, other, curve);
         }
         if (isChanged)
             (_pieces, _renewed) = (_renewed, _pieces);
     }
 
     /// <summary>Gives each stretch of a piece to the site that stops discs first; tells whether any has changed hands.</summary>
-    private bool Split(in RoofSite site, RoofPiece piece, Cuts cuts, int other, RoofCurve curve)
+    private bool Split(int number, RoofPiece piece, Cuts cuts, int other, RoofCurve curve)
     {
+        ref readonly var site = ref sites[number];
         var isChanged = false;
         var from = piece.From;
         for (var i = 0; i <= cuts.Count; i++)
@@ -86,7 +88,7 @@ internal sealed class WallEnvelope(RoofSites sites) : IDisposable
             var middle = 0.5 * (from + to);
             var takesOver =
                 (piece.Partner == RoofPiece.OwnCentre || curve.At(middle) < piece.Curve.At(middle))
-                && site.Touches(sites[other], curve, middle);
+                && site.Touches(sites[other], curve, middle, sites.Slack(number, other, middle));
             isChanged |= takesOver;
             Keep(
                 takesOver ? new(from, to, other, curve) : new(from, to, piece.Partner, piece.Curve)

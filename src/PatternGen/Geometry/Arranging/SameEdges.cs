@@ -30,11 +30,11 @@ internal static class SameEdges
         edges.Cut(count);
     }
 
+    /// <remarks>Of two half circles rounding may make one a little more, so that it has two parts.</remarks>
     private static bool AreSame(in EdgePiece one, in EdgePiece other, Tolerance tolerance) =>
         (
             (one.From == other.From && one.To == other.To)
             || (one.From == other.To && one.To == other.From)
         )
-        && one.HasRest == other.HasRest
         && one.Middle.DistanceTo(other.Middle) <= CircleMeeting.SameWithin * tolerance.Merge;
 }

@@ -17,6 +17,9 @@ internal sealed class StrandCuts : IDisposable
     /// <summary>How far at most two strands stay together, in merge distances over the sine of their angle. Only a quick test, so far more would only ask for more work.</summary>
     private const double Together = 8;
 
+    /// <summary>How far apart, in tolerances at a tangency, points of one tangency lie at most. The check of arrangements calls more a stretch.</summary>
+    private const double Tangencies = 4;
+
     private readonly Strand[] _strands;
     private readonly Tolerance _tolerance;
     private readonly PointMerger _points;
@@ -125,9 +128,9 @@ internal sealed class StrandCuts : IDisposable
             return;
         }
         MeetAtEnds(round, segment);
-        var (right, left) = (circle.RightMost, circle.LeftMost);
-        Meet(new Segment(right, left, 1).Intersect(other, _tolerance), round, segment);
-        Meet(new Segment(left, right, 1).Intersect(other, _tolerance), round, segment);
+        var (upper, lower) = circle.Halves;
+        Meet(other.IntersectHalf(upper, _tolerance), round, segment);
+        Meet(other.IntersectHalf(lower, _tolerance), round, segment);
     }
 
     private bool IsAlong(Circle circle, Segment segment)
@@ -246,11 +249,31 @@ internal sealed class StrandCuts : IDisposable
             _shared.Add(_points.IdOf(place));
         foreach (var point in _shared)
             Cut(first, second, point);
+        if (_shared.Exists(point => IsFar(Points[point], Points[_shared[0]])))
+            CutAtStretch(first, second);
 
         bool IsNear(Point point) => (point - place).LengthSquared <= reach * reach;
 
         bool IsShared(Point point) =>
             IsOn(first, point) && IsOn(second, point) && StayTogether(first, second, place, point);
+    }
+
+    private bool IsFar(Point one, Point other) =>
+        one.DistanceTo(other) > Tangencies * _tolerance.AtTangency;
+
+    /// <summary>
+    /// Strands at a very small angle that share points farther apart than at a tangency run along each other between them.
+    /// They are made one there: from the last shared point they leave without a gap, and may then come upon another point
+    /// together that lay beyond the tolerance before.
+    /// </summary>
+    private void CutAtStretch(int first, int second)
+    {
+        HasOverlaps = true;
+        foreach (var point in _shared)
+        {
+            AtOverlaps.Add(first, point);
+            AtOverlaps.Add(second, point);
+        }
     }
 
     /// <summary>Whether, half-way between two points of both, each strand is still on the other.</summary>

@@ -78,6 +78,22 @@ internal sealed class DxfGroups(OutputBuffer output, int decimals)
         output.Advance(length);
     }
 
+    /// <summary>Writes what a polyline in space says of itself after its layer and marker.</summary>
+    internal void WriteSpatialHead(bool closed)
+    {
+        Write("66\r\n1\r\n10\r\n0.0\r\n20\r\n0.0\r\n30\r\n0.0\r\n70\r\n"u8);
+        Write(closed ? "9\r\n"u8 : "8\r\n"u8);
+    }
+
+    /// <summary>Writes a corner in space.</summary>
+    internal void Write(in RoundedPlace place)
+    {
+        WriteScaled("10\r\n"u8, place.X);
+        WriteScaled("20\r\n"u8, place.Y);
+        WriteScaled("30\r\n"u8, place.Z);
+        Write("70\r\n32\r\n"u8);
+    }
+
     /// <summary>Writes the ends of a line.</summary>
     internal void WriteEnds(in RoundedVertex from, in RoundedVertex to)
     {

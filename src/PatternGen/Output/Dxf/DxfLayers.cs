@@ -5,9 +5,13 @@ namespace PatternGen;
 /// <summary>The layers of a DXF: a name, a colour number and a place in the order of work for each purpose.</summary>
 internal static class DxfLayers
 {
-    /// <summary>In the order in which a machine should work: marking before cutting, inside before outside.</summary>
+    /// <summary>Of a pattern, in the order in which a machine should work: marking before cutting, inside before outside.</summary>
     internal static IReadOnlyList<Layer> InOrder { get; } =
     [Layer.Note, Layer.Labels, Layer.LayoutLines, Layer.LineCuts, Layer.Chips, Layer.Stock];
+
+    /// <summary>The same for a file of groove paths.</summary>
+    internal static IReadOnlyList<Layer> OfGrooves { get; } =
+    [Layer.Note, Layer.Grooves, Layer.Stock];
 
     /// <summary>Upper-case ASCII of at most 31 characters, which release 12 asks for.</summary>
     internal static string NameOf(Layer layer) =>
@@ -18,6 +22,7 @@ internal static class DxfLayers
             Layer.LineCuts => "LINE_CUTS",
             Layer.Chips => "CHIPS",
             Layer.Labels => "LABELS",
+            Layer.Grooves => "GROOVES",
             _ => "NOTE",
         };
 
@@ -30,6 +35,7 @@ internal static class DxfLayers
             Layer.LineCuts => 40,
             Layer.Chips => 22,
             Layer.Labels => 94,
+            Layer.Grooves => 12,
             _ => 8,
         };
 

@@ -10,5 +10,8 @@ internal interface IDxfEntities
     /// <summary>Draws a run of lines and arcs of at most a half circle each.</summary>
     void Polyline(Layer layer, ReadOnlySpan<RoundedVertex> vertices, bool closed);
 
+    /// <summary>Draws a run of lines in space.</summary>
+    void Polyline(Layer layer, ReadOnlySpan<RoundedPlace> places, bool closed);
+
     void Circle(Layer layer, Circle circle);
 }

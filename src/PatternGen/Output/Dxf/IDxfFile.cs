@@ -13,7 +13,7 @@ internal interface IDxfFile
 
     /// <summary>Writes everything that comes before the drawing.</summary>
     /// <param name="extents">Extents of all that will be drawn.</param>
-    /// <param name="entityCount">Exactly how many entities will be drawn.</param>
+    /// <param name="entityCount">How many entities will be drawn, with the corners and ends that a polyline in space is made of; no fewer.</param>
     void Begin(Extents extents, long entityCount);
 
     /// <summary>Writes everything that comes after the drawing.</summary>

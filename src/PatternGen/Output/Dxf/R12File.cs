@@ -3,7 +3,12 @@ using PatternGen.Geometry;
 namespace PatternGen;
 
 /// <summary>Release 12 (AC1009): no handles, no unit, contours as POLYLINE with VERTEX records.</summary>
-internal sealed class R12File(OutputBuffer output, int decimals) : IDxfFile, IDxfEntities
+/// <param name="output">Where the file goes.</param>
+/// <param name="decimals">Decimals of a coordinate.</param>
+/// <param name="layers">The layers to declare.</param>
+internal sealed class R12File(OutputBuffer output, int decimals, IReadOnlyList<Layer> layers)
+    : IDxfFile,
+        IDxfEntities
 {
     private readonly DxfGroups _groups = new(output, decimals);
 
@@ -43,9 +48,9 @@ internal sealed class R12File(OutputBuffer output, int decimals) : IDxfFile, IDx
             2 LAYER
             """
         );
-        _groups.Write($"70 {DxfLayers.InOrder.Count + 1}");
+        _groups.Write($"70 {layers.Count + 1}");
         WriteLayer("0", 7);
-        foreach (var layer in DxfLayers.InOrder)
+        foreach (var layer in layers)
             WriteLayer(DxfLayers.NameOf(layer), DxfLayers.ColourOf(layer));
         _groups.Write(
             """
@@ -88,6 +93,21 @@ internal sealed class R12File(OutputBuffer output, int decimals) : IDxfFile, IDx
             _groups.Write("0\r\nVERTEX\r\n"u8);
             _groups.Write(_onLayer[(int)layer]);
             _groups.Write(vertex, "30\r\n0.0\r\n"u8);
+        }
+        _groups.Write("0\r\nSEQEND\r\n"u8);
+        _groups.Write(_onLayer[(int)layer]);
+    }
+
+    public void Polyline(Layer layer, ReadOnlySpan<RoundedPlace> places, bool closed)
+    {
+        _groups.Write("0\r\nPOLYLINE\r\n"u8);
+        _groups.Write(_onLayer[(int)layer]);
+        _groups.WriteSpatialHead(closed);
+        foreach (ref readonly var place in places)
+        {
+            _groups.Write("0\r\nVERTEX\r\n"u8);
+            _groups.Write(_onLayer[(int)layer]);
+            _groups.Write(place);
         }
         _groups.Write("0\r\nSEQEND\r\n"u8);
         _groups.Write(_onLayer[(int)layer]);

@@ -13,6 +13,11 @@ internal sealed class R2000Entities(DxfGroups groups, string owner, long firstHa
         $"\r\n330\r\n{owner}\r\n100\r\nAcDbEntity\r\n8\r\n{name}\r\n100\r\n"
     );
 
+    /// <summary>The same for a part of an entity, which has a marker of its own only if it is a corner.</summary>
+    private readonly byte[][] _part = DxfLayers.Bytes(name =>
+        $"\r\n100\r\nAcDbEntity\r\n8\r\n{name}\r\n"
+    );
+
     private long _handle = firstHandle;
 
     public void Line(Layer layer, in RoundedVertex from, in RoundedVertex to)
@@ -29,6 +34,21 @@ internal sealed class R2000Entities(DxfGroups groups, string owner, long firstHa
         groups.Write(closed ? "70\r\n1\r\n43\r\n0.0\r\n"u8 : "70\r\n0\r\n43\r\n0.0\r\n"u8);
         foreach (ref readonly var vertex in vertices)
             groups.Write(vertex);
+    }
+
+    public void Polyline(Layer layer, ReadOnlySpan<RoundedPlace> places, bool closed)
+    {
+        var polyline = _handle;
+        WriteCommon("0\r\nPOLYLINE\r\n5\r\n"u8, layer);
+        groups.Write("AcDb3dPolyline\r\n"u8);
+        groups.WriteSpatialHead(closed);
+        foreach (ref readonly var place in places)
+        {
+            WritePart("0\r\nVERTEX\r\n5\r\n"u8, layer, polyline);
+            groups.Write("100\r\nAcDbVertex\r\n100\r\nAcDb3dPolylineVertex\r\n"u8);
+            groups.Write(place);
+        }
+        WritePart("0\r\nSEQEND\r\n5\r\n"u8, layer, polyline);
     }
 
     public void Circle(Layer layer, Circle circle)
@@ -48,6 +68,16 @@ internal sealed class R2000Entities(DxfGroups groups, string owner, long firstHa
         groups.Write("30\r\n0.0\r\n"u8);
         if (copy.Degrees != 0)
             groups.WriteTurn("50\r\n"u8, copy.Degrees);
+    }
+
+    /// <summary>Writes the groups that begin what a polyline is made of, which belongs to that.</summary>
+    private void WritePart(ReadOnlySpan<byte> type, Layer layer, long polyline)
+    {
+        groups.Write(type);
+        groups.WriteHandle(_handle++);
+        groups.Write("\r\n330\r\n"u8);
+        groups.WriteHandle(polyline);
+        groups.Write(_part[(int)layer]);
     }
 
     private void WriteCommon(ReadOnlySpan<byte> type, Layer layer)

@@ -52,7 +52,7 @@ internal sealed partial class R2000File
 
     private void WriteLayers()
     {
-        var layers = DxfLayers.InOrder;
+        var layers = _layers;
         WriteTable("LAYER", LayerTable, layers.Count + 1);
         WriteLayer(LayerZero, "0", colour: 7);
         for (var i = 0; i < layers.Count; i++)

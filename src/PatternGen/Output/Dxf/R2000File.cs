@@ -11,6 +11,7 @@ internal sealed partial class R2000File : IDxfFile
 {
     private readonly OutputBuffer _output;
     private readonly int _decimals;
+    private readonly IReadOnlyList<Layer> _layers;
     private readonly IReadOnlyList<ChipShape> _shapes;
 
     /// <summary>The first handle of each shape's block, and after the last block the first one of the drawing.</summary>
@@ -21,10 +22,16 @@ internal sealed partial class R2000File : IDxfFile
 
     /// <param name="output">Where the file goes.</param>
     /// <param name="decimals">Decimals of a coordinate.</param>
+    /// <param name="layers">The layers to declare.</param>
     /// <param name="shapes">Chips that are kept as blocks.</param>
-    internal R2000File(OutputBuffer output, int decimals, IReadOnlyList<ChipShape> shapes)
+    internal R2000File(
+        OutputBuffer output,
+        int decimals,
+        IReadOnlyList<Layer> layers,
+        IReadOnlyList<ChipShape> shapes
+    )
     {
-        (_output, _decimals, _shapes) = (output, decimals, shapes);
+        (_output, _decimals, _layers, _shapes) = (output, decimals, layers, shapes);
         _blockHandles = BlockHandles(shapes);
         _groups = new(output, decimals);
         _drawing = new(_groups, ModelRecord, _blockHandles[^1]);

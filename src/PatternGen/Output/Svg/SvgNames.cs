@@ -11,6 +11,7 @@ internal static class SvgNames
             Layer.LineCuts => "line-cuts",
             Layer.Chips => "chips",
             Layer.Labels => "labels",
+            Layer.Grooves => "grooves",
             _ => "note",
         };
 }

@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using CsCheck;
 using PatternGen.Tests.Geometry;
 
@@ -141,14 +140,10 @@ public class FigureSymmetrySpecs
             );
 
     [Fact]
-    public void Thousands_of_lines_are_compared_at_once()
-    {
-        var drawing = Figures.Of([.. Figures.Diagonals(24), .. Figures.Petals(24)]);
-        _ = drawing.Arrangement;
-        var watch = Stopwatch.StartNew();
-
-        drawing.Symmetry.Order.ShouldBe(24);
-
-        watch.Elapsed.ShouldBeLessThan(TimeSpan.FromSeconds(10));
-    }
+    public Task Thousands_of_lines_are_compared_at_once() =>
+        Patience.WithinMinutes(() =>
+            Figures
+                .Of([.. Figures.Diagonals(30), .. Figures.Petals(30)])
+                .Symmetry.Order.ShouldBe(30)
+        );
 }

@@ -26,6 +26,10 @@ internal sealed partial class DxfLint
         ["LINE"] = $"{EntityHead} 10 20 30 11 21 31",
         ["CIRCLE"] = $"{EntityHead} 10 20 30 40",
         ["LWPOLYLINE"] = $"{EntityHead} 90 70 43( 10 20( 42)?)+",
+        // A polyline in space.
+        ["POLYLINE"] = $"{EntityHead} 66 10 20 30 70",
+        ["VERTEX"] = $"{EntityHead} 100 10 20 30 70",
+        ["SEQEND"] = "5 330 100 8",
         // Neither scale nor extrusion: readers disagree about mirrored arcs.
         ["INSERT"] = $"{EntityHead} 2 10 20 30( 50)?",
         ["DICTIONARY"] = "5 330 100 281( 3 350)*",
@@ -46,7 +50,7 @@ internal sealed partial class DxfLint
         ["LINE"] = "8 10 20 30 11 21 31",
         ["CIRCLE"] = "8 10 20 30 40",
         ["POLYLINE"] = "8 66 10 20 30 70",
-        ["VERTEX"] = "8 10 20 30( 42)?",
+        ["VERTEX"] = "8 10 20 30( 42| 70)?",
         ["SEQEND"] = "8",
     };
 
@@ -55,6 +59,9 @@ internal sealed partial class DxfLint
         ["LINE"] = "AcDbEntity AcDbLine",
         ["CIRCLE"] = "AcDbEntity AcDbCircle",
         ["LWPOLYLINE"] = "AcDbEntity AcDbPolyline",
+        ["POLYLINE"] = "AcDbEntity AcDb3dPolyline",
+        ["VERTEX"] = "AcDbEntity AcDbVertex AcDb3dPolylineVertex",
+        ["SEQEND"] = "AcDbEntity",
         ["INSERT"] = "AcDbEntity AcDbBlockReference",
         ["BLOCK"] = "AcDbEntity AcDbBlockBegin",
         ["ENDBLK"] = "AcDbEntity AcDbBlockEnd",

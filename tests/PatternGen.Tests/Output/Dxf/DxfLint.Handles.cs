@@ -81,6 +81,7 @@ internal sealed partial class DxfLint
         {
             "TABLES" => owner?.Type == "TABLE" && owner.Table == record.Table,
             "BLOCKS" => owner?.Type == "BLOCK_RECORD",
+            "ENTITIES" when record.Type is "VERTEX" or "SEQEND" => owner?.Type == "POLYLINE",
             "ENTITIES" => owner?.Type == "BLOCK_RECORD" && owner.Value(2) == "*Model_Space",
             _ => owner?.Section == "OBJECTS",
         };

@@ -37,6 +37,7 @@ internal sealed partial class DxfLint
             lint.CheckOwners();
             lint.CheckBlocks();
         }
+        lint.CheckSpatial();
         lint.CheckShapes();
         lint.CheckEnds();
         lint.CheckRepeats();
