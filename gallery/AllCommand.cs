@@ -25,8 +25,8 @@ internal static class AllCommand
                     new RailTopic(RailTopic.SideboardRail, Path.Combine(folder, "rail")),
                     new BandsTopic(Path.Combine(folder, "bands")),
                     new RosettesTopic(Path.Combine(folder, "rosettes")),
-                    new PlanTopic(Path.Combine(folder, "order")),
                     new GroovesTopic(Path.Combine(folder, "grooves")),
+                    new PlanTopic(Path.Combine(folder, "order")),
                 ];
                 foreach (var topic in topics)
                     await Reporter.RunAsync(topic, cancellation);

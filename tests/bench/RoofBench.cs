@@ -56,7 +56,8 @@ public class RoofBench
     public int Valleys() => Roof.Over(_outline, []).Valleys.Count;
 
     [Benchmark]
-    public double NetTopologySuite() => new MaximumInscribedCircle(_flat, Accuracy).GetRadiusLine().Length;
+    public double NetTopologySuite() =>
+        new MaximumInscribedCircle(_flat, Accuracy).GetRadiusLine().Length;
 
     private static IEnumerable<Coordinate> Flat(Segment side)
     {

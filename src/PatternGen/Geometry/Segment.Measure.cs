@@ -111,14 +111,15 @@ public readonly partial record struct Segment
     public Vector NormalAt(double length) => TangentAt(length).Left;
 
     /// <summary>Returns the point of the curve nearest to a given one.</summary>
-    public Point Nearest(Point point)
-    {
-        var frame = new ArcFrame(this);
-        var s = frame.Foot(point);
-        if (Math.Abs(s) < frame.Half)
-            return frame.At(s);
-        return point.DistanceTo(Start) <= point.DistanceTo(End) ? Start : End;
-    }
+    public Point Nearest(Point point) => new SegmentFrame(this).Nearest(point);
+
+    /// <summary>Returns where this segment and another come nearest to each other.</summary>
+    /// <remarks>
+    /// In closed form, for lines and arcs of any flatness. Where several places are equally near, as along parallel lines,
+    /// it is one of them.
+    /// </remarks>
+    /// <returns>The half circle over (-1, 0) to (1, 0) and the line from (-3, 3) to (3, 3) come nearest at (0, 1) and (0, 3), 2 mm apart.</returns>
+    public NearestPlaces NearestTo(Segment other) => NearestFinder.Between(new(this), new(other));
 
     /// <summary>Returns the distance in mm from a point to the curve.</summary>
     public double DistanceTo(Point point) => Nearest(point).DistanceTo(point);

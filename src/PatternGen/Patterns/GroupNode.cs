@@ -70,7 +70,8 @@ internal sealed class GroupNode : PatternNode
         var placed = new int[_rowSizes.Length];
         foreach (var child in _children)
         {
-            yield return (child, new Sink(sink, firstRow, [.. placed]));
+            // Only rows that go on need numbers of their own; a copy for each of many children would grow with their square.
+            yield return (child, new Sink(sink, firstRow, _sameRows ? [.. placed] : placed));
             if (_sameRows)
                 for (var row = 0; row < child.RowSizes.Count; row++)
                     placed[row] += child.RowSizes[row];

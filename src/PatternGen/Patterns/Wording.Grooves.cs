@@ -22,18 +22,18 @@ public partial class Wording
     public virtual string GrooveAccuracy(double accuracy, long paths) =>
         $"{(paths == 1 ? "1 path" : $"{paths} paths")}; within {Millimetres(accuracy, 4)} of the ideal chips, never deeper";
 
-    /// <summary>Where groove paths enter the wood: <c>Paths enter at depth 0 in the tips; 2 enter at depth 0 on the outline and go straight down a wall</c>.</summary>
+    /// <summary>Where groove paths enter the wood: <c>Paths enter at depth 0 in the tips; 2 without a tip: at depth 0 on the outline, straight down a wall</c>.</summary>
     /// <param name="walls">How many go down a wall.</param>
     /// <param name="plunges">How many start at full depth.</param>
     public virtual string GrooveEntries(long walls, long plunges)
     {
         var wall =
             walls > 0
-                ? $"; {walls} without a tip enter at depth 0 on the outline and go straight down a wall"
+                ? $"; {walls} without a tip: at depth 0 on the outline, straight down a wall"
                 : "";
         var plunge =
             plunges > 0
-                ? $"; {plunges} along line cuts plunge: they start at full depth, and the cone reaches half their width beyond both ends"
+                ? $"; {plunges} along line cuts that do not taper: a plunge to full depth, and the cone reaches half their width beyond open ends"
                 : "";
         return $"Paths enter at depth 0 in the tips{wall}{plunge}";
     }

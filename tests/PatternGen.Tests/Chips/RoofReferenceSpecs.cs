@@ -24,7 +24,7 @@ public class RoofReferenceSpecs
                 var roof = RoofCheck.Sound(outline);
                 RoofCheck.ValleysShouldHangTogether(roof, Draw.Print(outline));
             },
-            iter: 2000,
+            iter: 600,
             print: Draw.Print
         );
 
@@ -43,7 +43,7 @@ public class RoofReferenceSpecs
                         );
                     }
                 },
-                iter: 500,
+                iter: 200,
                 print: drawn =>
                     $"{Draw.Print(drawn.Item1)}, {Draw.Print(drawn.Item2)}, {drawn.Item3:R}"
             );
@@ -100,14 +100,14 @@ public class RoofReferenceSpecs
                     {
                         var roof = Roof.Over(part);
                         // A cell's sum is wrong where it holds an edge or a valley, by its size times itself at most.
-                        const int Cells = 300;
+                        const int Cells = 150;
                         var cell =
                             Math.Max(part.Outer.Extents.Width, part.Outer.Extents.Height) / Cells;
                         var length = RoofCheck.Sides(roof).Sum(side => side.Length);
                         GridSum(roof, Cells).ShouldBe(roof.Moment, cell * cell * 3 * length);
                     }
                 },
-                iter: 20,
+                iter: 12,
                 print: drawn =>
                     $"{Draw.Print(drawn.Item1)}, {Draw.Print(drawn.Item2)}, {drawn.Item3:R}"
             );

@@ -7,7 +7,7 @@ namespace PatternGen;
 /// <para>
 /// A cone that runs along the valleys leaves just the walls of the chips. Its angle sets the walls, so depths differ from the knife's:
 /// 60 degrees included make walls of 60 degrees, and a chip 3 mm across its deepest point 2.598 mm deep, which is 3.217 mm deep at the
-/// knife's 65. Line cuts come first, then the chips in their order, each with the least number of paths that pass no
+/// knife's 65. Line cuts come first, each as often as it is drawn, then the chips in their order, each with the least number of paths that pass no
 /// valley twice.
 /// </para>
 /// <para>

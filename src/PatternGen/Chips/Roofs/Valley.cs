@@ -55,14 +55,14 @@ public sealed class Valley
         return new(_work.ValleyAt(_site, s, radius), radius);
     }
 
-    /// <summary>The share of the way from start to end where it is farthest from the outline; the start, if it is level.</summary>
-    internal double DeepestShare() =>
-        (_work.FarthestIn(_site, _piece) - _piece.From) / (_piece.To - _piece.From);
-
     /// <summary>The point of the outline where one of the two walls starts that meet at a share of the way.</summary>
     internal Point FootAt(double share) => _work.Sites[_site].FootAt(ParameterAt(share));
 
     private double ParameterAt(double share) => _piece.From + (_piece.To - _piece.From) * share;
+
+    /// <summary>The share of the way from start to end where it is farthest from the outline; the start, if it is level.</summary>
+    internal double DeepestShare() =>
+        (_work.FarthestIn(_site, _piece) - _piece.From) / (_piece.To - _piece.From);
 
     /// <summary>Returns kind and ends, for messages.</summary>
     public override string ToString() => $"{Kind} from {Start} to {End}";

@@ -1,0 +1,141 @@
+using PatternGen.Geometry;
+
+namespace PatternGen;
+
+/// <summary>Works out what clears a finding, in numbers that are rounded to the safe side.</summary>
+internal sealed partial class RemedyFinder(InspectionJob job, Occurrence[] alike)
+{
+    private readonly Occurrence _found = alike[0];
+
+    internal IEnumerable<FoundRemedy> Find() =>
+        _found.Kind switch
+        {
+            FindingKind.OffStock => [Moved(RemedyKind.Move, _found.Value + _found.Detail)],
+            FindingKind.ChipsOverlap =>
+            [
+                Moved(
+                    RemedyKind.MoveApart,
+                    _found.Value + Math.Max(job.Limits.Ridge, job.Limits.RidgeAcrossGrain)
+                ),
+            ],
+            FindingKind.TooDeepForStock => ForDepth(job.Stock.Thickness - job.Floor)
+                .Concat(ForStock()),
+            FindingKind.BeyondReach => ForDepth(_found.Limit)
+                .Append(new(RemedyKind.LongerReach, Up(_found.Value, 1))),
+            FindingKind.WiderThanBit => ForWidth(_found.Limit)
+                .Append(new(RemedyKind.LargerBit, Up(_found.Value, 1))),
+            FindingKind.OverComfortableDepth => ForDepth(_found.Limit),
+            FindingKind.TooNarrow => [Enlarged(2 * _found.Detail)],
+            FindingKind.TipTooSharp => [new(RemedyKind.OpenTip, _found.Limit)],
+            FindingKind.HollowTooTight => ForHollow(),
+            FindingKind.RidgeTooThin => ForRidge(),
+            FindingKind.ShortGrain =>
+            [
+                new(RemedyKind.OpenRidge, _found.Limit),
+                .. ForGrain(_found.Direction),
+            ],
+            FindingKind.TipsMeeting =>
+            [
+                new(RemedyKind.PlainCentre, job.Limits.PlainCentre),
+                new(RemedyKind.FewerTips, _found.Limit),
+            ],
+            FindingKind.NearEdge => [Moved(RemedyKind.Move, _found.Limit - _found.Value)],
+            FindingKind.OffRuledLine => ForRuledLine(),
+            _ => [],
+        };
+
+    private FoundRemedy Moved(RemedyKind kind, double by) =>
+        new(kind, Up(by, 2), 0, _found.Direction.Direction);
+
+    private FoundRemedy Enlarged(double width)
+    {
+        var factor = Up(_found.Limit / _found.Value, 3);
+        return new(RemedyKind.Enlarge, factor, width * factor);
+    }
+
+    private IEnumerable<FoundRemedy> ForHollow()
+    {
+        yield return new(RemedyKind.FlatterCurve, _found.Limit);
+        yield return Enlarged(0);
+        if (job.Cutter is Knife && job.Limits.HollowRadius is null)
+            yield return new(RemedyKind.NarrowerBlade, Down(_found.Value, 2));
+    }
+
+    /// <summary>Either the ridge gets sharp, or wide enough; or it is only as thin as it may be along the grain.</summary>
+    private IEnumerable<FoundRemedy> ForRidge()
+    {
+        if (_found.Other < 0)
+        {
+            if (_found.Value > 0)
+                yield return Enlarged(0);
+            yield break;
+        }
+        if (GetsSharp())
+            yield return new(
+                RemedyKind.MoveTogether,
+                _found.Value,
+                0,
+                (-_found.Direction).Direction
+            );
+        yield return Moved(RemedyKind.MoveApart, _found.Limit - _found.Value);
+        if (_found.Value >= job.Limits.Ridge)
+            foreach (var remedy in ForGrain(_found.Direction.Left))
+                yield return remedy;
+    }
+
+    /// <summary>Whether the chips share a side or meet in tips once the second is moved up to the first.</summary>
+    private bool GetsSharp()
+    {
+        var (one, other) = (job.Layout.Chips[_found.Chip], job.Layout.Chips[_found.Other]);
+        var scale = one.Placement.Scale;
+        var moved = other
+            .Placement.Then(Transform.Move(_found.Direction * -_found.Value))
+            .Then(one.Placement.Inverse());
+        var facts = PairScan.Between(
+            job.Layout.ShapeOf(one).Sides,
+            job.Layout.ShapeOf(other).Sides.Placed(moved),
+            _found.Limit / scale,
+            job.Merge / scale
+        );
+        return facts.Parting is null && facts.Necks.Length == 0;
+    }
+
+    /// <summary>The grain along a direction, if that suits all that was found alike.</summary>
+    private IEnumerable<FoundRemedy> ForGrain(Vector along)
+    {
+        const double Near = 0.71;
+        if (
+            !Array.TrueForAll(
+                alike,
+                one => Math.Abs(one.Direction.Unit().Dot(_found.Direction)) > Near
+            )
+        )
+            yield break;
+        var degrees = Math.Round(along.Direction.Degrees, 1);
+        yield return new(RemedyKind.TurnGrain, degrees < 0 ? degrees + 180 : degrees);
+    }
+
+    private IEnumerable<FoundRemedy> ForRuledLine()
+    {
+        if (_found.Direction != Vector.Zero)
+            yield return Moved(RemedyKind.Move, _found.Detail);
+        else
+            yield return new(
+                _found.Detail < 1 ? RemedyKind.Shrink : RemedyKind.Enlarge,
+                _found.Detail
+            );
+    }
+
+    /// <summary>Rounded up, but not for what arithmetic adds to a number that was round.</summary>
+    private static double Up(double value, int decimals)
+    {
+        var tens = Math.Pow(10, decimals);
+        return Math.Ceiling(value * tens - 1e-6) / tens;
+    }
+
+    private static double Down(double value, int decimals)
+    {
+        var tens = Math.Pow(10, decimals);
+        return Math.Floor(value * tens + 1e-6) / tens;
+    }
+}

@@ -1,0 +1,111 @@
+using PatternGen.Geometry;
+
+namespace PatternGen;
+
+/// <summary>Finds places where more tips come together than common practice allows without a plain centre.</summary>
+internal sealed class TipCheck(
+    InspectionJob job,
+    Point[] points,
+    int[] starts,
+    (int Chip, int Corner)[] corners
+)
+{
+    private readonly List<(Point At, int Chip, double Inside)> _tips = [];
+
+    internal void Run()
+    {
+        for (var point = 0; point < points.Length; point++)
+        for (var i = starts[point]; i < starts[point + 1]; i++)
+        {
+            var joint = job.Layout.ShapeOf(job.Layout.Chips[corners[i].Chip]).Corners[
+                corners[i].Corner
+            ];
+            if (joint.IsTip)
+                _tips.Add((points[point], corners[i].Chip, joint.Inside));
+        }
+        if (_tips.Count <= job.Limits.MostTips)
+            return;
+        var across = Math.Max(job.Limits.PlainCentre, job.Merge);
+        var cells = new Dictionary<(long X, long Y), List<int>>();
+        for (var tip = 0; tip < _tips.Count; tip++)
+        {
+            var cell = CellOf(_tips[tip].At, across);
+            if (!cells.TryGetValue(cell, out var inCell))
+                cells.Add(cell, inCell = []);
+            inCell.Add(tip);
+        }
+        var isTaken = new bool[_tips.Count];
+        foreach (var (cell, inCell) in cells)
+            if (Around(cell, cells) is { } near)
+                foreach (var tip in inCell)
+                    if (!isTaken[tip])
+                        Look(tip, across, near, isTaken);
+    }
+
+    private void Look(int tip, double across, List<int> around, bool[] isTaken)
+    {
+        var at = _tips[tip].At;
+        var together = around.FindAll(number =>
+            !isTaken[number] && _tips[number].At.DistanceTo(at) <= job.Merge
+        );
+        if (TryTake(together, isTaken))
+            return;
+        var near = around.FindAll(number =>
+            !isTaken[number] && _tips[number].At.DistanceTo(at) <= across + InspectionJob.Slack
+        );
+        var circle = EnclosingCircle.Of([.. near.Select(number => _tips[number].At)]);
+        if (circle.Radius < across / 2 - InspectionJob.Slack)
+            TryTake(near, isTaken);
+    }
+
+    /// <summary>Takes tips that come together, if they are those of too many chips.</summary>
+    private bool TryTake(List<int> together, bool[] isTaken)
+    {
+        var count = together.Select(number => _tips[number].Chip).Distinct().Count();
+        if (count <= job.Limits.MostTips)
+            return false;
+        foreach (var number in together)
+            isTaken[number] = true;
+        job.Found.Add(
+            new(
+                FindingKind.TipsMeeting,
+                together.Min(number => _tips[number].Chip),
+                -1,
+                MiddleOf(together),
+                count,
+                job.Limits.MostTips,
+                double.RadiansToDegrees(together.Min(number => _tips[number].Inside))
+            )
+        );
+        return true;
+    }
+
+    /// <summary>The tips in a cell and round it; null if they are few enough.</summary>
+    private List<int>? Around((long X, long Y) cell, Dictionary<(long X, long Y), List<int>> cells)
+    {
+        var count = 0;
+        for (var i = 0; i < 9; i++)
+            if (cells.TryGetValue(Beside(i), out var inCell))
+                count += inCell.Count;
+        if (count <= job.Limits.MostTips)
+            return null;
+        var near = new List<int>(count);
+        for (var i = 0; i < 9; i++)
+            if (cells.TryGetValue(Beside(i), out var inCell))
+                near.AddRange(inCell);
+        return near;
+
+        (long, long) Beside(int i) => (cell.X - 1 + i % 3, cell.Y - 1 + i / 3);
+    }
+
+    private Point MiddleOf(List<int> tips)
+    {
+        var sum = Vector.Zero;
+        foreach (var number in tips)
+            sum += _tips[number].At - Point.Origin;
+        return Point.Origin + sum / tips.Count;
+    }
+
+    private static (long X, long Y) CellOf(Point point, double size) =>
+        ((long)Math.Floor(point.X / size), (long)Math.Floor(point.Y / size));
+}
