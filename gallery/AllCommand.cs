@@ -25,6 +25,7 @@ internal static class AllCommand
                     new RailTopic(RailTopic.SideboardRail, Path.Combine(folder, "rail")),
                     new BandsTopic(Path.Combine(folder, "bands")),
                     new RosettesTopic(Path.Combine(folder, "rosettes")),
+                    new CarvingTopic(Path.Combine(folder, "carving")),
                     new GroovesTopic(Path.Combine(folder, "grooves")),
                     new PlanTopic(Path.Combine(folder, "order")),
                 ];

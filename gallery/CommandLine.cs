@@ -14,6 +14,7 @@ internal static class CommandLine
           dotnet run --project gallery -- rail --length "29 3/16 in" --width "1 1/2 in" --rules 2,4,4,2 --margin 6 --out my-rail
           dotnet run --project gallery -- bands --out my-bands
           dotnet run --project gallery -- rosettes --out my-rosettes
+          dotnet run --project gallery -- carving --out my-carving
 
         Lengths are millimetres unless they carry a unit. Exit codes: 0 done, 1 impossible or
         not written, 2 wrong command line, 130 stopped.
@@ -26,6 +27,7 @@ internal static class CommandLine
             RailCommand.Make(),
             FolderCommand.Bands(),
             FolderCommand.Rosettes(),
+            FolderCommand.Carving(),
             AllCommand.Make(),
             FolderCommand.Readme(),
         };

@@ -24,6 +24,15 @@ internal static class FolderCommand
             folder => new RosettesTopic(folder)
         );
 
+    /// <summary><c>carving</c>: carved wood in the light, depths and a section.</summary>
+    internal static Command Carving() =>
+        Make(
+            "carving",
+            "Draws a border and rosettes as they look carved, their depths, and a section.",
+            Outputs.Option("carving"),
+            folder => new CarvingTopic(folder)
+        );
+
     /// <summary><c>readme</c>: for developers, so not listed.</summary>
     internal static Command Readme()
     {

@@ -32,6 +32,7 @@ internal sealed class ReadmeTopic(string folder) : ITopic
         [
             new("bands.svg", (path, stop) => BandSheet.SaveAsync(path, Small, stop)),
             new("rosettes.svg", (path, stop) => RosetteSheet.SaveAsync(path, Small, stop)),
+            new("carved.svg", CarvedSamples.Panel.Preview(CarvingTopic.Knife).SaveAsync),
         ];
 
     public IReadOnlyList<Exhibit> Exhibits => [];

@@ -79,7 +79,8 @@ public sealed class StabCutChip : ChipSolid
     /// <summary>How far a point lies from the base, in mm.</summary>
     private double HeightOf(Point point) => _inward.Dot(point - _base.Start);
 
-    private double FloorDepthAt(Point point) => Depth * HeightOf(point) / _height;
+    /// <summary>The depth of the floor's plane at a point of the outline or inside it.</summary>
+    internal double FloorDepthAt(Point point) => Depth * HeightOf(point) / _height;
 
     /// <summary>Along an upright wall the depth changes as the height over the base does; along an arc it is that of the arc's centre of gravity.</summary>
     private double UprightArea(Segment wall)

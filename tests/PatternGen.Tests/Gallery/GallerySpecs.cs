@@ -50,6 +50,8 @@ public class GallerySpecs
         files.ShouldContain("gallery/out/grooves/grooves.dxf");
         files.ShouldContain("gallery/out/rosettes/designs.svg");
         files.ShouldContain("gallery/out/rosettes/key.svg");
+        files.ShouldContain("gallery/out/carving/rosettes-carved.svg");
+        files.ShouldContain("gallery/out/carving/petals-section.svg");
         files.ShouldContain("gallery/out/rosettes/twelve-petals-steps.svg");
         files.ShouldContain("gallery/out/order/rosette-order.svg");
         files.ShouldContain("gallery/out/order/rail-order.md");
@@ -168,6 +170,7 @@ public class GallerySpecs
     [Theory]
     [InlineData("bands.svg")]
     [InlineData("rosettes.svg")]
+    [InlineData("carved.svg")]
     public void The_pictures_of_the_README_are_those_it_draws(string file)
     {
         using var gallery = new GalleryProgram();

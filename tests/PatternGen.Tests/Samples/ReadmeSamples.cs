@@ -87,6 +87,31 @@ public class ReadmeSamples
     }
 
     [Fact]
+    public void How_it_will_look()
+    {
+        using var _ = new WorkingFolder();
+
+        // csharpier-ignore-start
+        // <readme>
+        var knife = Knife.Held(degrees: 65).NoDeeperThan(4);
+        var lid = Pattern.OfStock(Contour.Rectangle(new Point(-46, -46), new Point(46, 46)))
+            .With(Rosette.Wreathed(6, radius: 40).Carve(part => part.IsPetal));
+
+        lid.Preview(knife).Save("carved.svg");
+        lid.Preview(knife).LitFrom(direction: 90, height: 30).Save("lit-from-the-right.svg");
+        lid.Preview(knife).WithDepthColours().WithDepthLines(0.5).Save("depth.svg");
+
+        var section = lid.Section(new Point(-46, 12), new Point(46, 12), Stock.Thick(12), knife);
+        section.Save("section.svg");                      // true size, every chip's depth in numbers
+        Console.WriteLine($"{section.Cuts.Max(cut => cut.Depth):0.00} mm deep");   // 4.30 mm deep
+        // </readme>
+        // csharpier-ignore-end
+
+        Directory.GetFiles(".").Length.ShouldBe(4);
+        section.Cuts.Max(cut => cut.Depth).ShouldBe(4.30, 0.005);
+    }
+
+    [Fact]
     public void In_which_order_to_carve()
     {
         using var _ = new WorkingFolder();

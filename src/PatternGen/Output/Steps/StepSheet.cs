@@ -11,6 +11,7 @@ namespace PatternGen;
 public sealed class StepSheet
 {
     private const int DefaultColumns = 3;
+    private const string Kind = "a step sheet";
 
     internal StepSheet(CompassDrawing drawing, Wording wording)
         : this(drawing, wording, DefaultColumns) { }
@@ -40,11 +41,7 @@ public sealed class StepSheet
     /// <param name="path">Path that ends in .svg.</param>
     /// <exception cref="ArgumentException">It does not.</exception>
     /// <exception cref="IOException">The file can't be written; an older one of that name is as it was.</exception>
-    public void Save(string path)
-    {
-        Check(path);
-        TargetFile.Write(path, Save);
-    }
+    public void Save(string path) => PictureFile.Save(path, Kind, Write);
 
     /// <summary>Saves the sheet as a picture without holding up the caller.</summary>
     /// <param name="path">Path that ends in .svg.</param>
@@ -52,35 +49,13 @@ public sealed class StepSheet
     /// <exception cref="ArgumentException">The path does not end in .svg.</exception>
     /// <exception cref="IOException">The file can't be written; an older one of that name is as it was.</exception>
     /// <exception cref="OperationCanceledException">The caller asked to stop.</exception>
-    public Task SaveAsync(string path, CancellationToken cancellation = default)
-    {
-        Check(path);
-        return Task.Run(
-            () => TargetFile.Write(path, stream => Write(new(stream, cancellation: cancellation))),
-            cancellation
-        );
-    }
+    public Task SaveAsync(string path, CancellationToken cancellation = default) =>
+        PictureFile.SaveAsync(path, Kind, Write, cancellation);
 
     /// <summary>Writes the sheet to a stream as SVG; the stream stays open.</summary>
     /// <param name="stream">Any writable stream.</param>
-    public void Save(Stream stream) => Write(new(Guard.NotNull(stream)));
+    /// <exception cref="ArgumentException">The stream can't be written to.</exception>
+    public void Save(Stream stream) => PictureFile.Save(stream, Write);
 
-    private void Write(OutputBuffer output)
-    {
-        using (output)
-        {
-            new StepSheetWriter(this).Write(output);
-            output.Flush();
-        }
-    }
-
-    private static void Check(string path)
-    {
-        ArgumentException.ThrowIfNullOrWhiteSpace(path);
-        if (!Path.GetExtension(path).Equals(".svg", StringComparison.OrdinalIgnoreCase))
-            throw new ArgumentException(
-                $"'{path}' does not end in .svg: a step sheet is a picture for people. What a machine needs is a pattern; save drawing.Carve(…) as .dxf.",
-                nameof(path)
-            );
-    }
+    private void Write(OutputBuffer output) => new StepSheetWriter(this).Write(output);
 }

@@ -12,8 +12,8 @@ internal sealed class CheckBar
     private const double ShortTick = 1.6;
     private const double LongTick = 3;
 
-    private CheckBar(Transform placement) =>
-        Strokes = [.. Draw().Select(stroke => stroke.Transformed(placement))];
+    private CheckBar(Transform placement, double length = Length) =>
+        Strokes = [.. Draw(length).Select(stroke => stroke.Transformed(placement))];
 
     internal IReadOnlyList<Chain> Strokes { get; }
 
@@ -21,16 +21,19 @@ internal sealed class CheckBar
         Strokes.Skip(1).Aggregate(Strokes[0].Extents, (box, s) => box.Including(s.Extents));
 
     /// <summary>A bar to the right, its ticks below.</summary>
-    internal static CheckBar Level(Point start) => new(Transform.Move(start - Point.Origin));
+    /// <param name="start">Its left end.</param>
+    /// <param name="length">Its length in mm, whole tens.</param>
+    internal static CheckBar Level(Point start, double length = Length) =>
+        new(Transform.Move(start - Point.Origin), length);
 
     /// <summary>A bar upwards, its ticks on the right.</summary>
     internal static CheckBar Upright(Point start) =>
         new(Transform.Rotate(90).Then(Transform.Move(start - Point.Origin)));
 
-    private static IEnumerable<Chain> Draw()
+    private static IEnumerable<Chain> Draw(double length)
     {
-        yield return Chain.Line(new(0, 0), new(Length, 0));
-        for (var tick = 0; tick <= Length / Step; tick++)
+        yield return Chain.Line(new(0, 0), new(length, 0));
+        for (var tick = 0; tick <= length / Step; tick++)
             yield return Chain.Line(
                 new(tick * Step, 0),
                 new(tick * Step, tick % 5 == 0 ? -LongTick : -ShortTick)

@@ -83,15 +83,31 @@ internal sealed class SvgFile
     /// <param name="id">Its name in the file, used once.</param>
     /// <param name="title">What it is, for readers; null if it only adorns.</param>
     /// <param name="style">How it looks.</param>
-    internal void StartGroup(string id, string? title, SvgStyle style)
+    /// <param name="within">The clip that it is seen in, if in one.</param>
+    internal void StartGroup(string id, string? title, SvgStyle style, string? within = null)
     {
         _xml.WriteStartElement("g");
         _xml.WriteAttributeString("id", id);
+        if (within is not null)
+            _xml.WriteAttributeString("clip-path", $"url(#{within})");
         Style(style);
         if (title is not null)
             Element("title", title);
         NewLine();
         _xml.Flush();
+    }
+
+    /// <summary>Defines an area that groups can be seen in.</summary>
+    /// <param name="id">Its name in the file, used once.</param>
+    /// <param name="draw">Draws the area, as shapes of its own.</param>
+    internal void Clip(string id, Action<SvgPathWriter> draw)
+    {
+        _xml.WriteStartElement("clipPath");
+        _xml.WriteAttributeString("id", id);
+        NewLine();
+        _xml.Flush();
+        draw(Paths);
+        EndGroup();
     }
 
     internal void EndGroup()
@@ -126,6 +142,8 @@ internal sealed class SvgFile
         _xml.WriteAttributeString("fill", style.Fill);
         if (style.FillOpacity < 1)
             _xml.WriteAttributeString("fill-opacity", Number(style.FillOpacity));
+        if (style.StrokeOpacity < 1)
+            _xml.WriteAttributeString("stroke-opacity", Number(style.StrokeOpacity));
         _xml.WriteAttributeString("stroke", style.Stroke);
         if (style.Stroke == SvgStyle.None)
             return;

@@ -92,6 +92,14 @@ internal sealed partial class SvgPathWriter(OutputBuffer output, SvgSheet sheet,
         WriteClosedRun();
     }
 
+    /// <summary>Adds a closed run to the path that was begun, unless nothing is left of it in the file's decimals.</summary>
+    internal void TryAddClosed(ReadOnlySpan<Vertex> ring)
+    {
+        _run.ReadClosed(ring);
+        if (_run.EnclosesArea)
+            WriteClosedRun();
+    }
+
     /// <summary>Adds an open run to the path that was begun, unless it is a speck.</summary>
     internal void AddOpen(ReadOnlySpan<Vertex> run)
     {

@@ -6,12 +6,14 @@ namespace PatternGen;
 /// <param name="Width">Width of the line in mm.</param>
 /// <param name="FillOpacity">1 covers what lies below, less lets it show.</param>
 /// <param name="Cap">How lines end: round, or cut off where they end.</param>
+/// <param name="StrokeOpacity">The same of the line as of the inside.</param>
 internal readonly record struct SvgStyle(
     string Fill,
     string Stroke,
     double Width,
     double FillOpacity = 1,
-    string Cap = "round"
+    string Cap = "round",
+    double StrokeOpacity = 1
 )
 {
     internal const string None = "none";

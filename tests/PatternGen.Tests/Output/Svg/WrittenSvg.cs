@@ -26,10 +26,13 @@ internal sealed class WrittenSvg
 
     internal double Height => Number(Root, "height", "mm");
 
-    internal static WrittenSvg Of(Pattern pattern, For purpose, SaveOptions? options = null)
+    internal static WrittenSvg Of(Pattern pattern, For purpose, SaveOptions? options = null) =>
+        Of(file => pattern.Save(file, FileFormat.Svg, purpose, options));
+
+    internal static WrittenSvg Of(Action<Stream> save)
     {
         using var file = new MemoryStream();
-        pattern.Save(file, FileFormat.Svg, purpose, options);
+        save(file);
         return new(file.ToArray());
     }
 
