@@ -3,14 +3,13 @@ namespace PatternGen.Gallery.Topics;
 /// <summary>In which order a rail and a rosette are carved: schedules to print, and drawings with numbers and arrows.</summary>
 internal sealed class PlanTopic(string folder) : ITopic
 {
-    private static readonly Knife Knife = Knife.Held(degrees: 65).NoDeeperThan(4);
+    private static readonly Stock Board = Stock.Thick(12).WithSpecies("lime");
 
-    private static readonly Stock Board = Stock.Thick(12).WithSpecies("basswood");
-
-    private static CarvingPlan Rail => RailTopic.SideboardRail.Plan(Knife, Board).ByPasses();
+    private static CarvingPlan Rail =>
+        RailTopic.SideboardRail.Plan(CarvingTopic.Knife, Board).ByPasses();
 
     private static CarvingPlan Rosette =>
-        PatternGen.Rosette.Wreathed(6, radius: 30).Carve(_ => true).Plan(Knife, Board);
+        PatternGen.Rosette.Wreathed(6, radius: 30).Carve(_ => true).Plan(CarvingTopic.Knife, Board);
 
     public string Title => "In which order to carve";
 

@@ -1,5 +1,3 @@
-using PatternGen.Geometry;
-
 namespace PatternGen;
 
 /// <summary>The drawing of a plan: chips with the numbers in which they come out, and an arrow for each cut.</summary>
@@ -9,6 +7,8 @@ namespace PatternGen;
 /// </remarks>
 public sealed class PlanSheet
 {
+    private const string Kind = "the drawing of a plan";
+
     internal PlanSheet(CarvingPlan plan, Wording wording)
     {
         (Plan, Wording) = (plan, wording);
@@ -25,11 +25,7 @@ public sealed class PlanSheet
     /// <exception cref="ArgumentException">It does not.</exception>
     /// <exception cref="PatternException">The pattern is empty.</exception>
     /// <exception cref="IOException">The file can't be written; an older one of that name is as it was.</exception>
-    public void Save(string path)
-    {
-        Check(path);
-        TargetFile.Write(path, Save);
-    }
+    public void Save(string path) => PictureFile.Save(path, Kind, Write);
 
     /// <summary>Saves the drawing without holding up the caller.</summary>
     /// <param name="path">Path that ends in .svg.</param>
@@ -38,36 +34,14 @@ public sealed class PlanSheet
     /// <exception cref="PatternException">The pattern is empty.</exception>
     /// <exception cref="IOException">The file can't be written; an older one of that name is as it was.</exception>
     /// <exception cref="OperationCanceledException">The caller asked to stop.</exception>
-    public Task SaveAsync(string path, CancellationToken cancellation = default)
-    {
-        Check(path);
-        return Task.Run(
-            () => TargetFile.Write(path, stream => Write(new(stream, cancellation: cancellation))),
-            cancellation
-        );
-    }
+    public Task SaveAsync(string path, CancellationToken cancellation = default) =>
+        PictureFile.SaveAsync(path, Kind, Write, cancellation);
 
     /// <summary>Writes the drawing to a stream as SVG; the stream stays open.</summary>
     /// <param name="stream">Any writable stream.</param>
+    /// <exception cref="ArgumentException">The stream can't be written to.</exception>
     /// <exception cref="PatternException">The pattern is empty.</exception>
-    public void Save(Stream stream) => Write(new(Guard.NotNull(stream)));
+    public void Save(Stream stream) => PictureFile.Save(stream, Write);
 
-    private void Write(OutputBuffer output)
-    {
-        using (output)
-        {
-            new PlanSheetWriter(this).Write(output);
-            output.Flush();
-        }
-    }
-
-    private void Check(string path)
-    {
-        ArgumentException.ThrowIfNullOrWhiteSpace(path);
-        if (!Path.GetExtension(path).Equals(".svg", StringComparison.OrdinalIgnoreCase))
-            throw new ArgumentException(
-                $"'{path}' does not end in .svg: the drawing of a plan is a picture for people. For a DXF with numbers, save plan.Numbered().",
-                nameof(path)
-            );
-    }
+    private void Write(OutputBuffer output) => new PlanSheetWriter(this).Write(output);
 }

@@ -136,6 +136,9 @@ public class OrderSpecs
         var upright = Plans.Rail.Turned(90);
 
         foreach (var plan in (CarvingPlan[])[Plans.Of(Plans.Rail), Plans.Of(upright)])
+        {
             plan.Chips.ShouldAllBe(chip => chip.Strokes[2].Grain == GrainRun.With);
+            plan.ByPasses().Chips.ShouldAllBe(chip => chip.Strokes[2].Grain == GrainRun.With);
+        }
     }
 }
