@@ -39,7 +39,7 @@ internal sealed class FacetRing(WallStrips wall, double free, double past, doubl
             _side[^1] = new(_side[^1].Point, _wall.Bulge(_from, share));
             _side.Add(edge);
         }
-        _foot.Add(fall.Valley + fall.Inward * Math.Min(past, MostPast * fall.Length));
+        _foot.Add(fall.Valley + fall.Inward * Math.Min(past, MostPast * (fall.Length - free)));
     }
 
     /// <summary>Goes on into the wall that follows, up to a place of it.</summary>

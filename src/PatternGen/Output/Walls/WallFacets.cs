@@ -12,8 +12,8 @@ internal sealed class WallFacets
     /// <summary>Halvings between two places at most: the foot of a wall is smooth there, and a 64th of it is enough for any picture.</summary>
     private const int MostHalvings = 6;
 
-    /// <summary>Halvings that find where a wall begins to be wider than what is left free, to a billionth of the way.</summary>
-    private const int EdgeHalvings = 30;
+    /// <summary>Halvings that find where a wall begins to be wider than what is left free, to the last digits, so that side and valley are one point there.</summary>
+    private const int EdgeHalvings = 50;
 
     /// <summary>Share of a facet's turn under which a cone is too narrow to be reached under alone.</summary>
     private const double Narrow = 0.1;
