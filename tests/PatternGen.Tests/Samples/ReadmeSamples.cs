@@ -87,6 +87,42 @@ public class ReadmeSamples
     }
 
     [Fact]
+    public void Can_it_be_carved()
+    {
+        using var _ = new WorkingFolder();
+
+        // csharpier-ignore-start
+        // <readme>
+        var petals = Rosette.Petals(12, radius: 40).Carve(part => part.IsPetal);
+        var stock = Stock.Thick(12).GrainAlong(degrees: 0);
+
+        var report = petals.Inspect(Knife.Held(degrees: 65), stock);
+        foreach (var finding in report.Findings)
+            Console.WriteLine(finding);
+        // Warning: chip 2.1 and 11 more like it, at (20, 0): 5.65 mm deep, over the comfortable 4 mm. Shrink it to 70.8 %, 3.73 mm
+        // wide, or hold the knife at 56.6°, or split it by a middle ridge into two parts at most 3.73 mm wide.
+        report.Sheet().Save("report.svg");                             // marked on the drawing
+        Console.WriteLine(report.IsCarvable);                          // True: a warning is no error
+
+        var flatter = petals.Inspect(Knife.Held(degrees: 65).NoDeeperThan(4), stock);
+        Console.WriteLine(flatter.Summary);                            // 1 note (walls flattened to 56.6°)
+        var chip = petals.Chips.First().SolidFor(Knife.Held(degrees: 65));
+        Console.WriteLine($"{chip.Depth:0.00} mm deep, {chip.Volume:0} mm³");   // 5.65 mm deep, 317 mm³
+        // </readme>
+        // csharpier-ignore-end
+
+        // Petals 40 mm long, less the plain centre of 1.5 mm; tips of 30°, radius 40 / (2 sin 15°): widest 2 (r - √(r² - 20²)),
+        // whose half times tan 65° is the depth.
+        var radius = 20 / Math.Sin(Math.PI / 12);
+        var halfWidth = radius - Math.Sqrt(radius * radius - 400);
+        chip.Depth.ShouldBe(halfWidth * Math.Tan(65 * Math.PI / 180), 1e-9);
+        report.Findings.Single().Kind.ShouldBe(FindingKind.OverComfortableDepth);
+        report.IsCarvable.ShouldBeTrue();
+        flatter.Summary.ShouldBe("1 note");
+        File.ReadAllText("report.svg").ShouldContain("aria-label=\"1\"");
+    }
+
+    [Fact]
     public void How_it_will_look()
     {
         using var _ = new WorkingFolder();
