@@ -11,7 +11,7 @@ public partial class Wording
     /// <summary>In which order a plan takes the cuts.</summary>
     public virtual string PlanOrder(CarvingOrder order) =>
         order == CarvingOrder.ByChip
-            ? "chip by chip, the largest first"
+            ? "chip by chip, the largest first: that with the most wood to take out"
             : "in passes: all cuts that run one way, then the board is turned";
 
     /// <summary>With which cuts chips are taken out.</summary>
@@ -36,9 +36,20 @@ public partial class Wording
     ) =>
         $"knife at {Number(knife.Degrees, 1)}° to the surface, {Millimetres(thickness)} of {species ?? "wood"}, grain at {Number(grain.Degrees, 1)}°";
 
-    /// <summary>How many chips there are of each size.</summary>
+    /// <summary>Said where the knife is not held as usual for all chips: <c>12 chips with the knife at 40° to 53.1° instead; the schedule says which</c>.</summary>
+    /// <param name="chips">For how many chips.</param>
+    /// <param name="flattest">The least angle between blade and surface.</param>
+    /// <param name="steepest">The largest.</param>
+    public virtual string OtherKnifeAngles(int chips, Angle flattest, Angle steepest)
+    {
+        var (least, most) = (Degrees(flattest.Degrees), Degrees(steepest.Degrees));
+        var angles = least == most ? least : $"{least} to {most}";
+        return $"{ChipCount(chips)} with the knife at {angles} instead; the schedule says which";
+    }
+
+    /// <summary>How many chips there are of each size class, which goes by width.</summary>
     public virtual string ChipsBySize(long chips, int small, int medium, int large) =>
-        $"{ChipCount(chips)}: {large} large (6 mm wide and more), {medium} medium, {small} small (under 3 mm)";
+        $"{ChipCount(chips)}: {large} wide (6 mm and more), {medium} medium, {small} narrow (under 3 mm)";
 
     /// <summary>How much is to be cut.</summary>
     /// <param name="cuts">Number of cuts.</param>
@@ -110,7 +121,8 @@ public partial class Wording
         var (lean, chip) = hand == Hand.Right ? ("right", "left") : ("left", "right");
         return
         [
-            $"Each cut is drawn straight towards you, the blade's back leaning to the {lean} and the chip on its {chip}. The board is turned so that it can be; \"135° left\" is that far counter-clockwise from how the drawing lies.",
+            $"Each cut is drawn straight towards you, the blade's back leaning to your {lean} and the chip on your {chip}. The board is turned so that it can be; \"135° left\" is that far counter-clockwise from how the drawing lies.",
+            "No.: the number on the drawing. Chip: the name of a chip, its row and its place in it. Knife: the angle between blade and surface; stabs stand upright.",
             "Sides are named as they lie on the drawing. Cuts go in and come out at no depth in the tips, and are deepest on the way as said.",
             "Light: the chip beyond the ridge is out already. Press less, in two or three passes if need be.",
             "With the grain: ahead of the blade the fibres run out of the ground into the chip, so that the wall comes out clean.",
@@ -120,13 +132,17 @@ public partial class Wording
     /// <summary>Heads the schedule itself.</summary>
     public virtual string StepsTitle => "Steps";
 
-    /// <summary>The column heads of a schedule chip by chip: number, chip, size, cuts, reason.</summary>
+    /// <summary>The column heads of a schedule chip by chip: number, chip, wood, width, depth, angle of the knife, cuts, reason.</summary>
     public virtual IReadOnlyList<string> ChipColumns =>
-        ["No.", "Chip", "Wide", "Deep", "Cuts, in order", "Why now"];
+        ["No.", "Chip", "Wood", "Wide", "Deep", "Knife", "Cuts, in order", "Why now"];
 
-    /// <summary>The column heads of a schedule in passes: step, board, chips, how many, cut, depth, how, reason.</summary>
+    /// <summary>The column heads of a schedule in passes: step, board, numbers, chips, how many, cut, depth, angle of the knife, how, reason.</summary>
     public virtual IReadOnlyList<string> PassColumns =>
-        ["Step", "Board", "Chips", "Cuts", "Which", "Deep", "How", "Why now"];
+        ["Step", "Board", "No.", "Chip", "Cuts", "Which", "Deep", "Knife", "How", "Why now"];
+
+    /// <summary>A volume of wood: <c>317 mm³</c>.</summary>
+    public virtual string CubicMillimetres(double volume) =>
+        $"{Number(volume, volume < 10 ? 1 : 0)} mm³";
 
     /// <summary>How the board lies: <c>135° left</c>.</summary>
     /// <param name="turn">Counter-clockwise from the drawing, more than -180 degrees and up to 180.</param>

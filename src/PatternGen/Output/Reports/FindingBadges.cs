@@ -20,21 +20,35 @@ internal sealed class FindingBadges
     /// <summary>Distances that are tried; beyond, a number would not be taken to belong to its place.</summary>
     private const int MostSteps = 12;
 
-    private readonly List<(Point Place, double Radius)> _taken = [];
-    private readonly List<(Point Place, Point Badge)> _badges = [];
+    /// <summary>Side of the cells in which what is taken is looked up: no two discs that are too near lie further apart.</summary>
+    private const double Cell = 2 * BadgeRadius + Between;
+
+    private readonly Dictionary<(long, long), List<(Point Place, double Radius)>> _taken = [];
+    private readonly List<Point> _middles = [];
     private readonly Point _centre;
 
+    /// <param name="findings">The findings, in the order of their numbers.</param>
+    /// <param name="centre">Middle of the piece, away from which numbers are put if there is room.</param>
     internal FindingBadges(IReadOnlyList<Finding> findings, Point centre)
     {
         _centre = centre;
+        foreach (var place in findings.SelectMany(finding => finding.Places))
+            Take(place.Place, RingRadius);
         foreach (var finding in findings)
-            _taken.Add((finding.Place, RingRadius));
-        foreach (var finding in findings)
-            _badges.Add((finding.Place, Room(finding.Place)));
+            _middles.Add(Room(finding.Place));
     }
 
-    /// <summary>For each finding its first place, and the middle of its number.</summary>
-    internal IReadOnlyList<(Point Place, Point Badge)> Badges => _badges;
+    /// <summary>For each finding the middle of its number.</summary>
+    internal IReadOnlyList<Point> Middles => _middles;
+
+    /// <summary>Returns a box grown to hold all rings and numbers.</summary>
+    internal Extents Including(Extents box) =>
+        _taken
+            .Values.SelectMany(taken => taken)
+            .Aggregate(
+                box,
+                (all, taken) => all.Including(Extents.Of(taken.Place).Grown(taken.Radius))
+            );
 
     /// <summary>The nearest free disc, outwards first.</summary>
     private Point Room(Point place)
@@ -51,15 +65,34 @@ internal sealed class FindingBadges
             var candidate = place.Polar(nearest + step * BadgeRadius, direction);
             if (!IsFree(candidate))
                 continue;
-            _taken.Add((candidate, BadgeRadius));
+            Take(candidate, BadgeRadius);
             return candidate;
         }
-        _taken.Add((badge, BadgeRadius));
+        Take(badge, BadgeRadius);
         return badge;
     }
 
-    private bool IsFree(Point candidate) =>
-        _taken.TrueForAll(taken =>
-            taken.Place.DistanceTo(candidate) >= taken.Radius + BadgeRadius + Between
-        );
+    private void Take(Point place, double radius)
+    {
+        var cell = CellOf(place);
+        if (!_taken.TryGetValue(cell, out var taken))
+            _taken[cell] = taken = [];
+        taken.Add((place, radius));
+    }
+
+    private bool IsFree(Point candidate)
+    {
+        var (column, row) = CellOf(candidate);
+        for (var x = column - 1; x <= column + 1; x++)
+        for (var y = row - 1; y <= row + 1; y++)
+            if (_taken.TryGetValue((x, y), out var near) && near.Exists(IsTooNear))
+                return false;
+        return true;
+
+        bool IsTooNear((Point Place, double Radius) taken) =>
+            taken.Place.DistanceTo(candidate) < taken.Radius + BadgeRadius + Between;
+    }
+
+    private static (long Column, long Row) CellOf(Point place) =>
+        ((long)Math.Floor(place.X / Cell), (long)Math.Floor(place.Y / Cell));
 }

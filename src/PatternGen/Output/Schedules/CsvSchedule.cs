@@ -56,7 +56,7 @@ internal static class CsvSchedule
     ) =>
         [
             Text(step.Number),
-            ChipList.Of(chips),
+            ChipList.OfIds(chips),
             Text(count),
             CodeNames.Of(cut.Kind),
             Text(cut.Side),

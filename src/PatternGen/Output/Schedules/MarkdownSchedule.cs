@@ -40,14 +40,8 @@ internal sealed class MarkdownSchedule
     private IEnumerable<string> Summary()
     {
         var totals = _plan.Totals;
-        yield return _words.PlanOrder(_plan.Order);
-        yield return $"{_words.TechniqueName(_plan.Technique)}, {_words.HandName(_plan.Hand)}, "
-            + _words.KnifeAndStock(
-                _plan.Knife.HeldAt,
-                _plan.Stock.Thickness,
-                _plan.Stock.Species,
-                _plan.Stock.Grain
-            );
+        foreach (var fact in PlanFacts.Of(_plan, _words))
+            yield return fact;
         yield return _words.ChipsBySize(
             totals.Chips,
             totals.ChipsOf(ChipSize.Small),
@@ -81,8 +75,10 @@ internal sealed class MarkdownSchedule
             Row(
                 _words.Number(chip.Number, 0),
                 chip.Chip.Id.ToString(),
+                _words.CubicMillimetres(chip.Solid.Volume),
                 _words.Millimetres(chip.Width),
                 _words.Millimetres(chip.Solid.Depth),
+                _words.Degrees(PlanFacts.KnifeAngle(chip).Degrees),
                 string.Join("; ", Cuts(step)),
                 _words.Reason(step.Reason)
             );
@@ -120,10 +116,12 @@ internal sealed class MarkdownSchedule
             Row(
                 _words.Number(step.Number, 0),
                 step.TurnsBoard ? _words.TurnBoard(lies) : lies,
-                ChipList.Of(step.Chips),
+                ChipList.OfNumbers(step.Chips),
+                ChipList.OfIds(step.Chips),
                 _words.Number(step.Strokes.Count, 0),
                 Name(cut),
                 _words.Millimetres(cut.Depth),
+                _words.Degrees(cut.BladeAngle.Degrees),
                 _words.CutManner(cut.Pressure, cut.Grain),
                 reason
             );

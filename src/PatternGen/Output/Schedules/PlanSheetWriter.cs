@@ -33,8 +33,8 @@ internal sealed class PlanSheetWriter
     private readonly double _scale;
     private readonly Pattern _pattern;
     private readonly Extents _reach;
-    private readonly List<Label> _text = [];
-    private double _pen;
+    private readonly Extents _box;
+    private readonly TextColumn _text;
 
     internal PlanSheetWriter(PlanSheet sheet)
     {
@@ -48,29 +48,23 @@ internal sealed class PlanSheetWriter
                 "The pattern is empty: there is nothing to draw.",
                 remedies: ["add chips before drawing a plan"]
             );
-        SetText();
+        var width = Math.Max(_reach.Width, TextWidth);
+        var left = _reach.Centre.X - width / 2;
+        _text = SetText(left, width);
+        _box = new Extents(new(left, _text.Pen), new(left + width, _reach.Max.Y)).Grown(Margin);
     }
+
+    private string Title => _words.ScheduleTitle(_plan.Pattern.TitleWithSize(_words));
 
     internal void Write(OutputBuffer output)
     {
-        var width = Math.Max(_reach.Width, TextWidth) + 2 * Margin;
-        var left = _reach.Centre.X - width / 2;
-        var top = _reach.Max.Y + Margin;
-        var file = new SvgFile(
-            output,
-            new(left, top, width, Math.Ceiling(top - _pen + Margin)),
-            Decimals
-        );
-        file.Start(_words.ScheduleTitle(_plan.Pattern.TitleWithSize(_words)), _words.StrokeArrows);
+        var file = new SvgFile(output, SvgSheet.Around(_box, step: 0.1), Decimals);
+        file.Start(Title, _words.StrokeArrows);
         file.Background(StepColours.Paper);
-        var layers = new SvgLayers(_pattern, file, SaveOptions.Default.WithWording(_words));
-        layers.StockArea(new("#fbf3e2", "#c9b48d", 0.3));
-        layers.Runs(Layer.LayoutLines, SvgStyle.Line("#cfc4b2", 0.12));
-        layers.Runs(Layer.LineCuts, SvgStyle.Line("#b5aa9a", 0.3));
-        layers.Chips(new("#f3e0ba", "#6b5a44", 0.2));
+        PalePattern.Draw(file, _pattern, _words);
         WriteArrows(file);
         WriteNumbers(file);
-        WriteText(file);
+        _text.Write(file, "text");
         file.Finish();
     }
 
@@ -130,36 +124,17 @@ internal sealed class PlanSheetWriter
         file.EndGroup();
     }
 
-    private void WriteText(SvgFile file)
-    {
-        file.StartGroup("text", null, SvgStyle.Line(StepColours.Ink, 0.25));
-        foreach (var line in _text)
-            file.Text(line, StepColours.PenWidth * line.Height);
-        file.EndGroup();
-    }
-
     /// <summary>Title and legend under the piece.</summary>
-    private void SetText()
+    private TextColumn SetText(double left, double width)
     {
-        _pen = _reach.Min.Y - Margin;
-        AddLines(_words.ScheduleTitle(_plan.Pattern.TitleWithSize(_words)), TitleHeight);
-        AddLines(
-            $"{_words.PlanOrder(_plan.Order)}; {_words.TechniqueName(_plan.Technique)}, {_words.HandName(_plan.Hand)}",
-            TextHeight
-        );
-        AddLines(_words.BoardTurns(_plan.BoardTurns, _plan.BoardTurnsSaved), TextHeight);
-        AddLines(_words.StrokeArrows, TextHeight);
+        var text = new TextColumn(new(left, _reach.Min.Y - Margin), width);
+        text.Add(Title, TitleHeight);
+        foreach (var fact in PlanFacts.Of(_plan, _words))
+            text.Add(fact, TextHeight);
+        text.Add(_words.BoardTurns(_plan.BoardTurns, _plan.BoardTurnsSaved), TextHeight);
+        text.Add(_words.StrokeArrows, TextHeight);
         if (_scale > 1)
-            AddLines(_words.DrawnLarger(_scale), TextHeight);
-    }
-
-    private void AddLines(string text, double height)
-    {
-        var width = Math.Max(_reach.Width, TextWidth);
-        foreach (var line in TextWrap.Lines(text, height, width))
-        {
-            _text.Add(new(line, new(_reach.Centre.X - width / 2, _pen - height), height));
-            _pen -= 1.8 * height;
-        }
+            text.Add(_words.DrawnLarger(_scale), TextHeight);
+        return text;
     }
 }

@@ -14,14 +14,15 @@ internal sealed class StepSheetWriter
 
     private readonly StepSheet _sheet;
     private readonly List<StepCell> _cells = [];
-    private readonly List<Label> _heading = [];
+    private readonly TextColumn _heading = new(new(Margin, -Margin), Width - 2 * Margin);
     private double _pen;
 
     internal StepSheetWriter(StepSheet sheet)
     {
         _sheet = sheet;
-        _pen = -Margin;
-        AddHeading();
+        _heading.Add(DrawingTitle.Of(sheet.Drawing, sheet.Wording), TitleHeight);
+        _heading.Add(sheet.Wording.StepSheetNote, NoteHeight);
+        _pen = _heading.Pen;
         AddCells();
     }
 
@@ -31,28 +32,10 @@ internal sealed class StepSheetWriter
         var title = DrawingTitle.Of(_sheet.Drawing, _sheet.Wording);
         file.Start(title, _sheet.Wording.StepCount(_cells.Count));
         file.Background(StepColours.Paper);
-        file.StartGroup("heading", null, SvgStyle.Line(StepColours.Ink, 0.25));
-        foreach (var line in _heading)
-            file.Text(line, StepColours.PenWidth * line.Height);
-        file.EndGroup();
+        _heading.Write(file, "heading");
         foreach (var cell in _cells)
             cell.Write(file);
         file.Finish();
-    }
-
-    private void AddHeading()
-    {
-        AddLines(DrawingTitle.Of(_sheet.Drawing, _sheet.Wording), TitleHeight);
-        AddLines(_sheet.Wording.StepSheetNote, NoteHeight);
-    }
-
-    private void AddLines(string text, double height)
-    {
-        foreach (var line in TextWrap.Lines(text, height, Width - 2 * Margin))
-        {
-            _heading.Add(new(line, new(Margin, _pen - height), height));
-            _pen -= 1.9 * height;
-        }
     }
 
     /// <summary>Rows as high as their longest sentence.</summary>
