@@ -14,10 +14,10 @@ internal sealed class ReportMarks(
 {
     private const double NumberHeight = 2.4;
 
-    /// <summary>Draws the rings, a group for each severity.</summary>
+    /// <summary>Draws the rings, a group for each severity; errors last, so that no warning at the same place hides them.</summary>
     internal void DrawRings()
     {
-        foreach (var severity in findings.GroupBy(finding => finding.Severity))
+        foreach (var severity in findings.GroupBy(finding => finding.Severity).Reverse())
         {
             var (colour, width) = Look(severity.Key);
             file.StartGroup(
