@@ -27,8 +27,37 @@ internal static class TextWrap
     }
 
     private static IEnumerable<string> Words(string text, double height, double width) =>
-        text.Split(' ', StringSplitOptions.RemoveEmptyEntries)
+        Measures(text.Split(' ', StringSplitOptions.RemoveEmptyEntries), height, width)
             .SelectMany(word => Parts(word, height, width));
+
+    /// <summary>Joins numbers with the units after them, where a line has room for both.</summary>
+    private static IEnumerable<string> Measures(string[] words, double height, double width)
+    {
+        for (var i = 0; i < words.Length; i++)
+        {
+            if (i + 1 < words.Length && char.IsAsciiDigit(words[i][^1]) && IsUnit(words[i + 1]))
+            {
+                var measure = $"{words[i]} {words[i + 1]}";
+                if (Lettering.Width(measure, height) <= width)
+                {
+                    yield return measure;
+                    i++;
+                    continue;
+                }
+            }
+            yield return words[i];
+        }
+    }
+
+    private static bool IsUnit(string word) =>
+        word.TrimEnd('.', ',', ';', ':', ')')
+            is "mm"
+                or "cm"
+                or "m"
+                or "mm²"
+                or "mm³"
+                or "cm³"
+                or "%";
 
     /// <summary>Returns a word in parts no wider than a line, but of a character at least.</summary>
     private static IEnumerable<string> Parts(string word, double height, double width)
