@@ -27,8 +27,8 @@ internal static class AllCommand
                     new RosettesTopic(Path.Combine(folder, "rosettes")),
                     new CarvingTopic(Path.Combine(folder, "carving")),
                     new InspectionTopic(Path.Combine(folder, "inspection")),
-                    new GroovesTopic(Path.Combine(folder, "grooves")),
                     new PlanTopic(Path.Combine(folder, "order")),
+                    new GroovesTopic(Path.Combine(folder, "grooves")),
                 ];
                 foreach (var topic in topics)
                     await Reporter.RunAsync(topic, cancellation);

@@ -12,9 +12,10 @@ internal static class CommandLine
           dotnet run --project gallery                 everything, into gallery/out
           dotnet run --project gallery -- rail --length 742.5 --width 36 --out my-rail
           dotnet run --project gallery -- rail --length "29 3/16 in" --width "1 1/2 in" --rules 2,4,4,2 --margin 6 --out my-rail
-          dotnet run --project gallery -- bands --out my-bands
-          dotnet run --project gallery -- rosettes --out my-rosettes
+          dotnet run --project gallery -- all --out everything
           dotnet run --project gallery -- carving --out my-carving
+
+        Each topic is a command of its own: bands, rosettes, carving, inspection, order, grooves.
 
         Lengths are millimetres unless they carry a unit. Exit codes: 0 done, 1 impossible or
         not written, 2 wrong command line, 130 stopped.
@@ -28,6 +29,9 @@ internal static class CommandLine
             FolderCommand.Bands(),
             FolderCommand.Rosettes(),
             FolderCommand.Carving(),
+            FolderCommand.Inspection(),
+            FolderCommand.Order(),
+            FolderCommand.Grooves(),
             AllCommand.Make(),
             FolderCommand.Readme(),
         };
@@ -37,7 +41,9 @@ internal static class CommandLine
         {
             foreach (var error in parsed.Errors)
                 Console.Error.WriteLine($"gallery: {error.Message}");
-            Console.Error.WriteLine("gallery: '--help' lists commands, options and examples.");
+            Console.Error.WriteLine(
+                "gallery: '--help' lists commands, options and examples; 'all' makes everything."
+            );
             return ExitCode.Usage;
         }
         try

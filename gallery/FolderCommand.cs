@@ -33,6 +33,33 @@ internal static class FolderCommand
             folder => new CarvingTopic(folder)
         );
 
+    /// <summary><c>inspection</c>: faults made on purpose, found and marked.</summary>
+    internal static Command Inspection() =>
+        Make(
+            "inspection",
+            "Inspects a board with faults made on purpose, and marks each with what would clear it.",
+            Outputs.Option("inspection"),
+            folder => new InspectionTopic(folder)
+        );
+
+    /// <summary><c>order</c>: schedules and numbered drawings.</summary>
+    internal static Command Order() =>
+        Make(
+            "order",
+            "Plans in which order a rail and a rosette are carved: schedules, and drawings with numbers.",
+            Outputs.Option("order"),
+            folder => new PlanTopic(folder)
+        );
+
+    /// <summary><c>grooves</c>: where a V bit goes.</summary>
+    internal static Command Grooves() =>
+        Make(
+            "grooves",
+            "Writes the groove paths of a V bit through a rosette, and draws them from above.",
+            Outputs.Option("grooves"),
+            folder => new GroovesTopic(folder)
+        );
+
     /// <summary><c>readme</c>: for developers, so not listed.</summary>
     internal static Command Readme()
     {

@@ -37,7 +37,7 @@ internal static class IndexPage
             .Append($"<style>\n{Style}\n</style>\n</head>\n<body>\n")
             .Append("<h1>Chip-carving patterns</h1>\n")
             .Append(
-                "<p>Each drawing is true size: SVG to look at and to print, DXF for a machine.</p>\n"
+                "<p>Drawings are true size unless they say how much larger they are: SVG to look at and to print, DXF for a machine.</p>\n"
             );
         foreach (var topic in topics)
             Append(page, folder, topic);

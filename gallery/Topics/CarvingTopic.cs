@@ -2,7 +2,7 @@ using PatternGen.Geometry;
 
 namespace PatternGen.Gallery.Topics;
 
-/// <summary>How patterns look carved, how deep they are, and what to know before the knife is taken up.</summary>
+/// <summary>How patterns look carved, and how deep they are.</summary>
 internal sealed class CarvingTopic(string folder) : ITopic
 {
     /// <summary>The wood of the samples.</summary>
@@ -11,7 +11,7 @@ internal sealed class CarvingTopic(string folder) : ITopic
     /// <summary>The knife of the samples: as it is usually held, but flatter for wide chips.</summary>
     internal static readonly Knife Knife = Knife.Held(degrees: 65).NoDeeperThan(4);
 
-    public string Title => "Carving";
+    public string Title => "How it will look carved";
 
     public string Folder => folder;
 
@@ -30,7 +30,7 @@ internal sealed class CarvingTopic(string folder) : ITopic
             ),
             new(
                 "rosettes-carved",
-                "Six rosettes carved; for wide chips the knife is held flatter, so that they do not get too deep",
+                "Six rosettes carved; for wide chips the knife is held flatter, down to 40 degrees, so that they get little deeper than 4 mm",
                 CarvedSamples.SixRosettes.Preview(Knife).SaveAsync
             ),
             new(

@@ -17,6 +17,7 @@ internal sealed class PlanTopic(string folder) : ITopic
 
     public IReadOnlyList<Work> Works =>
         [
+            .. Drawing("rail-order", Rail),
             .. Schedules("rail-order", Rail),
             .. Drawing("rosette-order", Rosette),
             .. Schedules("rosette-order", Rosette),
@@ -43,7 +44,12 @@ internal sealed class PlanTopic(string folder) : ITopic
             new(
                 "rosette-stabbed.png",
                 "The same, valleys stabbed first and sides sliced",
-                ["rosette-stabbed.svg", "rail-order.md", "rail-order.csv", "rail-order.json"]
+                ["rosette-stabbed.svg"]
+            ),
+            new(
+                "rail-order.png",
+                "The border of the rail in passes: all cuts that run one way, then the board is turned",
+                ["rail-order.svg", "rail-order.md", "rail-order.csv", "rail-order.json"]
             ),
         ];
 

@@ -53,11 +53,27 @@ public class GallerySpecs
         files.ShouldContain("gallery/out/carving/rosettes-carved.svg");
         files.ShouldContain("gallery/out/carving/petals-section.svg");
         files.ShouldContain("gallery/out/rosettes/twelve-petals-steps.svg");
+        files.ShouldContain("gallery/out/inspection/faults.svg");
         files.ShouldContain("gallery/out/order/rosette-order.svg");
         files.ShouldContain("gallery/out/order/rail-order.md");
         var page = File.ReadAllText(Path.Combine(gallery.Folder, "gallery/out/index.html"));
         foreach (var link in page.Split(["src=\"", "href=\""], StringSplitOptions.None).Skip(1))
             files.ShouldContain("gallery/out/" + link[..link.IndexOf('"')]);
+    }
+
+    [Theory]
+    [InlineData("inspection", "faults.svg")]
+    [InlineData("order", "rosette-order.md")]
+    [InlineData("grooves", "grooves.dxf")]
+    public void Each_topic_is_a_command_of_its_own(string topic, string file)
+    {
+        using var gallery = new GalleryProgram();
+
+        var (exitCode, _, error) = gallery.Run(topic, "--out", "mine");
+
+        error.ShouldBeEmpty();
+        exitCode.ShouldBe(0);
+        gallery.Files().ShouldContain($"mine/{file}");
     }
 
     [Fact]
