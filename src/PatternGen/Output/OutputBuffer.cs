@@ -1,4 +1,5 @@
 using System.Buffers;
+using PatternGen.Geometry;
 
 namespace PatternGen;
 
@@ -16,6 +17,13 @@ internal sealed class OutputBuffer(
 
     private byte[] _bytes = ArrayPool<byte>.Shared.Rent(Size);
     private int _count;
+
+    /// <summary>Returns a stream of a caller, for writing.</summary>
+    /// <exception cref="ArgumentException">It can't be written to.</exception>
+    internal static Stream Writable(Stream stream) =>
+        Guard.NotNull(stream).CanWrite
+            ? stream
+            : throw new ArgumentException("The stream can't be written to.", nameof(stream));
 
     /// <summary>Writes bytes: ASCII text, or text already encoded.</summary>
     internal void Write(ReadOnlySpan<byte> bytes)

@@ -64,7 +64,7 @@ public static partial class PatternSaving
         CancellationToken cancellation = default
     )
     {
-        Check(stream);
+        OutputBuffer.Writable(stream);
         var job = new SaveJob(pattern, format, purpose, options, cancellation);
         return Task.Run(() => job.ToStream(stream, asynchronous: true), cancellation);
     }

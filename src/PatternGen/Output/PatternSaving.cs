@@ -1,5 +1,3 @@
-using PatternGen.Geometry;
-
 namespace PatternGen;
 
 /// <summary>Writes patterns to files and streams.</summary>
@@ -55,14 +53,8 @@ public static partial class PatternSaving
         SaveOptions? options = null
     )
     {
-        Check(stream);
+        OutputBuffer.Writable(stream);
         return new SaveJob(pattern, format, purpose, options).ToStream(stream, asynchronous: false);
-    }
-
-    private static void Check(Stream stream)
-    {
-        if (!Guard.NotNull(stream).CanWrite)
-            throw new ArgumentException("The stream can't be written to.", nameof(stream));
     }
 
     private static FileFormat FormatOf(string path)

@@ -1,5 +1,3 @@
-using PatternGen.Geometry;
-
 namespace PatternGen;
 
 /// <summary>Saves drawings that are neither for a machine nor patterns: SVG only, whole or not at all.</summary>
@@ -35,7 +33,7 @@ internal static class PictureFile
     /// <param name="stream">Any writable stream; it stays open.</param>
     /// <param name="write">Writes it.</param>
     internal static void Save(Stream stream, Action<OutputBuffer> write) =>
-        Write(new(Writable(stream)), write);
+        Write(new(OutputBuffer.Writable(stream)), write);
 
     internal static Task SaveAsync(
         Stream stream,
@@ -43,14 +41,9 @@ internal static class PictureFile
         CancellationToken cancellation
     )
     {
-        Writable(stream);
+        OutputBuffer.Writable(stream);
         return Task.Run(() => Write(new(stream, true, cancellation), write), cancellation);
     }
-
-    private static Stream Writable(Stream stream) =>
-        Guard.NotNull(stream).CanWrite
-            ? stream
-            : throw new ArgumentException("The stream can't be written to.", nameof(stream));
 
     private static void Write(OutputBuffer output, Action<OutputBuffer> write)
     {

@@ -113,8 +113,7 @@ public static class GroovePathSaving
     private static void Check(GroovePaths paths, Stream stream)
     {
         RefuseEmpty(paths);
-        if (!Guard.NotNull(stream).CanWrite)
-            throw new ArgumentException("The stream can't be written to.", nameof(stream));
+        OutputBuffer.Writable(stream);
     }
 
     private static void RefuseEmpty(GroovePaths paths)

@@ -86,9 +86,7 @@ public sealed class CarvingSchedule
     /// <exception cref="ArgumentOutOfRangeException">The format is none of the named values.</exception>
     public void Save(Stream stream, ScheduleFormat format)
     {
-        if (!Guard.NotNull(stream).CanWrite)
-            throw new ArgumentException("The stream can't be written to.", nameof(stream));
-        Write(new(stream), Guard.Defined(format));
+        Write(new(OutputBuffer.Writable(stream)), Guard.Defined(format));
     }
 
     private void Write(OutputBuffer output, ScheduleFormat format)

@@ -139,7 +139,7 @@ internal sealed class SectionWriter
             _thickness.Add(Chain.Line(new(x - Tick, y), new(x + Tick, y)));
         var text = Words.Millimetres(_section.Stock.Thickness);
         var width = Lettering.Width(text, TextHeight);
-        // Beside its line, or above it where the wood is thinner than the words are long.
+        // Upright beside its line, in the middle: where the wood is thinner than the words are long they reach beyond it.
         var label = new Label(
             text,
             new(x - Tick - 0.3 * TextHeight, (Bottom - width) / 2),
@@ -190,7 +190,7 @@ internal sealed class SectionWriter
         );
     }
 
-    /// <summary>A round length that is at most half of the section, if that is not too short to measure.</summary>
+    /// <summary>The longest round length that the section holds, and 10 mm at least.</summary>
     private double BarLength()
     {
         double[] lengths = [100, 50, 20];

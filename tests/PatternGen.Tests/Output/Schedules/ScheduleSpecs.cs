@@ -138,7 +138,54 @@ public class ScheduleSpecs
         text.Split('\n').Length.ShouldBeLessThan(40);
         text.ShouldContain("540 fewer than chip by chip");
         text.ShouldContain("Keep the knife sharp");
-        text.ShouldContain("| 1.1-1.91 | 91 |");
+        text.ShouldContain("| 1-91 | 1.1-1.91 | 91 |");
+        text.ShouldNotContain("instead");
+    }
+
+    /// <summary>
+    /// A square of side 20 in 12 mm of wood: at 65 degrees it would be 10 tan 65° = 21 mm deep and go through. Held flatter for
+    /// wide chips, the knife is at 40 degrees, the least, and the carver has to be told.
+    /// A square of side 6: atan(4 / 3) = 53.13 degrees.
+    /// </summary>
+    [Fact]
+    public void The_angle_of_the_knife_is_said_where_it_is_not_the_usual_one()
+    {
+        var pattern = Pattern.OfChips(
+            Plans.Square(0, 0, 20),
+            Plans.Square(30, 0, 6),
+            Plans.Square(40, 0, 2)
+        );
+        var plan = pattern.Plan(Knife.Held(65).NoDeeperThan(4), Plans.Board);
+
+        foreach (var ordered in (CarvingPlan[])[plan.ByChip(), plan.ByPasses()])
+        {
+            var text = Text(ordered.Schedule());
+
+            text.ShouldContain("2 chips with the knife at 40° to 53.1° instead");
+            foreach (var angle in (string[])["| 40° |", "| 53.1° |", "| 65° |"])
+                text.ShouldContain(angle);
+            var sheet = new MemoryStream();
+            ordered.Sheet().Save(sheet);
+            Encoding.UTF8.GetString(sheet.ToArray()).ShouldContain("40° to 53.1° instead");
+        }
+    }
+
+    /// <summary>A pyramid is a third of its prism: side 6 and 3 tan 65° deep, 36 · 6.4335 / 3 = 77.2 mm³.</summary>
+    [Fact]
+    public void The_table_shows_the_wood_by_which_chips_are_ordered()
+    {
+        var plan = Pattern
+            .OfChips(Plans.Square(0, 0, 3), Plans.Square(30, 0, 6))
+            .Plan(Knife.Held(65), Plans.Board);
+
+        var rows = Text(plan.Schedule())
+            .Split('\n')
+            .Where(line => line.StartsWith("| 1 |") || line.StartsWith("| 2 |"))
+            .ToArray();
+
+        rows[0].ShouldStartWith("| 1 | 1.2 | 77 mm³ | 6 mm | 6.43 mm | 65° |");
+        // Half the side: an eighth of the wood.
+        rows[1].ShouldStartWith("| 2 | 1.1 | 9.7 mm³ | 3 mm | 3.22 mm | 65° |");
     }
 
     /// <summary>The rows of a table in Markdown have as many cells as its head: GitHub Flavored Markdown, 4.10.</summary>
