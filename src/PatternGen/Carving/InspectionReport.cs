@@ -52,7 +52,15 @@ public sealed class InspectionReport
     public IEnumerable<Finding> Of(FindingKind kind) =>
         _findings.Where(finding => finding.Kind == kind);
 
-    /// <summary>Returns the number of findings, and each in a line of its own.</summary>
-    public override string ToString() =>
-        string.Join('\n', _findings.Select(finding => finding.Message).Prepend(Summary));
+    /// <summary>Returns the number of findings, and each in a line of its own; and that line cuts are not looked at, if there are any.</summary>
+    public override string ToString()
+    {
+        string[] unseen = Pattern.Root.Layers.HasFlag(LayerSet.LineCuts)
+            ? [_words.LineCutsNotInspected]
+            : [];
+        return string.Join(
+            '\n',
+            [Summary, .. unseen, .. _findings.Select(finding => finding.Message)]
+        );
+    }
 }

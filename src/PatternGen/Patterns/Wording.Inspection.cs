@@ -161,8 +161,11 @@ public partial class Wording
     public virtual string ReportMarks =>
         "Rings: where something was found. Numbers: which of the findings below.";
 
+    /// <summary>Said of a pattern with line cuts, which an inspection does not look at.</summary>
+    public virtual string LineCutsNotInspected => "Line cuts are not inspected.";
+
     /// <summary>Stands over the suggestions of a report.</summary>
-    public virtual string SuggestionsTitle => "For the whole pattern, this would do:";
+    public virtual string SuggestionsTitle => "For the whole pattern, this would help:";
 
     /// <summary>An angle: <c>56.7°</c>.</summary>
     public virtual string Degrees(double value) => $"{Number(value, 1)}°";

@@ -105,7 +105,7 @@ public class ReadmeSamples
         Console.WriteLine(report.IsCarvable);                          // True: a warning is no error
 
         var flatter = petals.Inspect(Knife.Held(degrees: 65).NoDeeperThan(4), stock);
-        Console.WriteLine(flatter.Summary);                            // 1 note (walls flattened to 56.6°)
+        Console.WriteLine(flatter.Summary);                            // 1 note: that walls are flattened, to 56.6°
         var chip = petals.Chips.First().SolidFor(Knife.Held(degrees: 65));
         Console.WriteLine($"{chip.Depth:0.00} mm deep, {chip.Volume:0} mm³");   // 5.65 mm deep, 317 mm³
         // </readme>
@@ -139,7 +139,7 @@ public class ReadmeSamples
 
         var section = lid.Section(new Point(-46, 12), new Point(46, 12), Stock.Thick(12), knife);
         section.Save("section.svg");                      // true size, every chip's depth in numbers
-        Console.WriteLine($"{section.Cuts.Max(cut => cut.Depth):0.00} mm deep");   // 4.30 mm deep
+        Console.WriteLine($"{section.Cuts.Max(cut => cut.Depth):0.00} mm deep");   // 4.30 mm deep: never flatter than 40°
         // </readme>
         // csharpier-ignore-end
 

@@ -66,6 +66,8 @@ internal sealed class ReportSheetWriter
     {
         _text.Add(Title, TitleHeight);
         _text.Add(_report.Summary, TextHeight);
+        if (_report.Pattern.Root.Layers.HasFlag(LayerSet.LineCuts))
+            _text.Add(_words.LineCutsNotInspected, TextHeight);
         foreach (var finding in _report.Findings)
         {
             _text.Skip(TextHeight);

@@ -11,7 +11,7 @@ internal sealed class PlanSheetWriter
     private const double TextHeight = 2.4;
 
     /// <summary>Lowest width of the text under a small piece.</summary>
-    private const double TextWidth = 90;
+    private const double TextWidth = 120;
 
     /// <summary>Height in mm that numbers are to have: lower ones are hard to read.</summary>
     private const double ReadableHeight = 1.6;

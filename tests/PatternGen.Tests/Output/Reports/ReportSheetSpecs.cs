@@ -174,6 +174,20 @@ public class ReportSheetSpecs
         svg.Paths("chips").Count().ShouldBe(1);
     }
 
+    /// <summary>A groove far deeper than the wood is not looked at: that nothing was found must not be taken for more.</summary>
+    [Fact]
+    public void A_report_says_that_line_cuts_are_not_looked_at()
+    {
+        const string Unseen = "Line cuts are not inspected.";
+        var chips = Board(40, 40, Square(18, 18, 3));
+        var groove = Pattern.OfLineCuts(new LineCut(Chain.Line(new(5, 5), new(35, 5)), width: 30));
+
+        Lines(Draw(chips)).ShouldNotContain(Unseen);
+        Inspect(chips).ToString().ShouldNotContain(Unseen);
+        Lines(Draw(chips.With(groove))).ShouldContain(Unseen);
+        Inspect(chips.With(groove)).ToString().ShouldContain(Unseen);
+    }
+
     [Fact]
     public void An_empty_pattern_cannot_be_drawn()
     {
