@@ -3,7 +3,7 @@ using PatternGen.Geometry;
 namespace PatternGen;
 
 /// <summary>
-/// The order of chips: the largest first; those of one size in lines from top to bottom, and in each line from left to
+/// The order of chips: the largest first, by volume; those of one size in lines from top to bottom, and in each line from left to
 /// right, as a page is read; with the left hand from right to left.
 /// </summary>
 /// <remarks>
