@@ -5,6 +5,9 @@ namespace PatternGen;
 /// <summary>Works out what clears a finding, in numbers that are rounded to the safe side.</summary>
 internal sealed partial class RemedyFinder(InspectionJob job, Occurrence[] alike)
 {
+    /// <summary>Directions of length 1 that differ by less are one: arithmetic tells them apart, not the printed degrees.</summary>
+    private const double SameDirection = 1e-6;
+
     private readonly Occurrence _found = alike[0];
 
     internal IEnumerable<FoundRemedy> Find() =>
@@ -39,13 +42,25 @@ internal sealed partial class RemedyFinder(InspectionJob job, Occurrence[] alike
                 new(RemedyKind.PlainCentre, job.Limits.PlainCentre),
                 new(RemedyKind.FewerTips, _found.Limit),
             ],
-            FindingKind.NearEdge => [Moved(RemedyKind.Move, _found.Limit - _found.Value)],
+            FindingKind.NearEdge => _found.Direction == Vector.Zero
+                ? []
+                : [Moved(RemedyKind.Move, _found.Detail)],
             FindingKind.OffRuledLine => ForRuledLine(),
             _ => [],
         };
 
     private FoundRemedy Moved(RemedyKind kind, double by) =>
-        new(kind, Up(by, 2), 0, _found.Direction.Direction);
+        new(kind, Up(by, 2), 0, Shared(_found.Direction));
+
+    /// <summary>A direction, or the opposite of one, that suits all that was found alike; else null: each place has its own.</summary>
+    private Angle? Shared(Vector direction)
+    {
+        var isShared = Array.TrueForAll(
+            alike,
+            one => (one.Direction - _found.Direction).Length <= SameDirection
+        );
+        return isShared ? direction.Direction : null;
+    }
 
     private FoundRemedy Enlarged(double width)
     {
@@ -71,12 +86,7 @@ internal sealed partial class RemedyFinder(InspectionJob job, Occurrence[] alike
             yield break;
         }
         if (GetsSharp())
-            yield return new(
-                RemedyKind.MoveTogether,
-                _found.Value,
-                0,
-                (-_found.Direction).Direction
-            );
+            yield return new(RemedyKind.MoveTogether, _found.Value, 0, Shared(-_found.Direction));
         yield return Moved(RemedyKind.MoveApart, _found.Limit - _found.Value);
         if (_found.Value >= job.Limits.Ridge)
             foreach (var remedy in ForGrain(_found.Direction.Left))
