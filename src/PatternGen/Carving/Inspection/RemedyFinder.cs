@@ -76,40 +76,6 @@ internal sealed partial class RemedyFinder(InspectionJob job, Occurrence[] alike
             yield return new(RemedyKind.NarrowerBlade, Down(_found.Value, 2));
     }
 
-    /// <summary>Either the ridge gets sharp, or wide enough; or it is only as thin as it may be along the grain.</summary>
-    private IEnumerable<FoundRemedy> ForRidge()
-    {
-        if (_found.Other < 0)
-        {
-            if (_found.Value > 0)
-                yield return Enlarged(0);
-            yield break;
-        }
-        if (GetsSharp())
-            yield return new(RemedyKind.MoveTogether, _found.Value, 0, Shared(-_found.Direction));
-        yield return Moved(RemedyKind.MoveApart, _found.Limit - _found.Value);
-        if (_found.Value >= job.Limits.Ridge)
-            foreach (var remedy in ForGrain(_found.Direction.Left))
-                yield return remedy;
-    }
-
-    /// <summary>Whether the chips share a side or meet in tips once the second is moved up to the first.</summary>
-    private bool GetsSharp()
-    {
-        var (one, other) = (job.Layout.Chips[_found.Chip], job.Layout.Chips[_found.Other]);
-        var scale = one.Placement.Scale;
-        var moved = other
-            .Placement.Then(Transform.Move(_found.Direction * -_found.Value))
-            .Then(one.Placement.Inverse());
-        var facts = PairScan.Between(
-            job.Layout.ShapeOf(one).Sides,
-            job.Layout.ShapeOf(other).Sides.Placed(moved),
-            _found.Limit / scale,
-            job.Merge / scale
-        );
-        return facts.Parting is null && facts.Necks.Length == 0;
-    }
-
     /// <summary>The grain along a direction, if that suits all that was found alike.</summary>
     private IEnumerable<FoundRemedy> ForGrain(Vector along)
     {
