@@ -75,6 +75,8 @@ public class PublishedSolidSpecs
         chip.Depth.ShouldBe(4.28901384101912, 1e-11);
         chip.Volume.ShouldBe(74.3429065776647, 1e-10);
         var line = chip.Roof.DeepestLines.ShouldHaveSingleItem();
+        // The middle of the bottom line is the middle of the rectangle.
+        chip.Deepest.DistanceTo(new(5, 2)).ShouldBeLessThan(Tight);
         line.Start.Place.DistanceTo(line.End.Place).ShouldBe(6, Tight);
         line.Start.Place.Y.ShouldBe(2, Tight);
         line.End.Place.Y.ShouldBe(2, Tight);

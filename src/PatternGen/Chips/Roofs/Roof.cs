@@ -51,8 +51,8 @@ public sealed class Roof
     public double Clearance { get; }
 
     /// <summary>
-    /// The deepest point. Where a chip is equally deep along a line, as in the middle of a rectangle, it is a point of that line:
-    /// see <see cref="DeepestLines"/>.
+    /// The deepest point. Where a chip is equally deep along a line, as in the middle of a rectangle, it is the middle of that line, or of
+    /// the first of several: see <see cref="DeepestLines"/>.
     /// </summary>
     public Point Deepest { get; }
 
@@ -135,16 +135,27 @@ public sealed class Roof
         return roof;
     }
 
+    /// <summary>The first deepest place, or the middle of the first stretch that is as deep all along.</summary>
     private (Point Place, double Clearance) FindDeepest()
     {
-        var (place, clearance) = (Outline.Vertices[0].Point, 0.0);
+        var (place, clearance, isLine) = (Outline.Vertices[0].Point, 0.0, false);
         for (var site = 0; site < Work.Sites.Span.Length; site++)
             foreach (var piece in Work.PiecesOf(site))
             {
                 var s = Work.FarthestIn(site, piece);
                 var radius = Work.RadiusAt(site, piece, s);
-                if (radius > clearance * (1 + RoofWork.Rounding))
-                    (place, clearance) = (Work.ValleyAt(site, s, radius), radius);
+                if (radius < clearance * (1 - RoofWork.Rounding))
+                    continue;
+                var isDeeper = radius > clearance * (1 + RoofWork.Rounding);
+                if (!isDeeper && isLine)
+                    continue;
+                isLine = Work.IsLevel(site, piece, radius);
+                if (!isDeeper && !isLine)
+                    continue;
+                (place, clearance) = (
+                    Work.ValleyAt(site, isLine ? piece.Middle : s, radius),
+                    isDeeper ? radius : clearance
+                );
             }
         return (place, clearance);
     }

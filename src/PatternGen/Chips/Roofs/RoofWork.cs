@@ -77,10 +77,19 @@ internal sealed class RoofWork
             if (!(s >= within.From && s <= within.To))
                 return;
             var radius = RadiusAt(site, within, s);
-            // The middle of what is equally far first, or the answer would hang on rounding.
+            // Of what is equally far the first, or the answer would hang on rounding.
             if (radius > reached * (1 + Rounding))
                 (best, reached) = (s, radius);
         }
+    }
+
+    /// <summary>Whether the valley is as far from the site all along a piece as it is at a radius.</summary>
+    internal bool IsLevel(int site, in RoofPiece piece, double radius)
+    {
+        var least = radius * (1 - Rounding);
+        return RadiusAt(site, piece, piece.From) >= least
+            && RadiusAt(site, piece, piece.Middle) >= least
+            && RadiusAt(site, piece, piece.To) >= least;
     }
 
     /// <summary>Share of a distance that is rounding.</summary>
