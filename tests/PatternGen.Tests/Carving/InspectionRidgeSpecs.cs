@@ -276,6 +276,26 @@ public class InspectionRidgeSpecs
 
     private static RegionPart Part(params Contour[] rings) => new Region(rings).Parts.Single();
 
+    [Theory]
+    [InlineData(-1e-8)]
+    [InlineData(0)]
+    [InlineData(3e-9)]
+    [InlineData(1e-8)]
+    [InlineData(1e-7)]
+    public void A_ridge_between_corners_that_face_each_other_but_for_rounding_is_found(double aside)
+    {
+        var lower = Inspections.Bar(0, 0, 2.3, 1.1);
+        var upper = Inspections
+            .Bar(0, 0, 5, 2.5)
+            .Transformed(Transform.Rotate(2.2).Then(Transform.Move(aside, 1.7)));
+
+        new[] { lower, upper }
+            .Inspect()
+            .Of(FindingKind.RidgeTooThin)
+            .ShouldHaveSingleItem()
+            .Value.ShouldBe(0.6, 1e-9);
+    }
+
     [Fact]
     public void Moves_that_a_ridge_asks_for_clear_it_between_any_two_chips() =>
         Gen.Select(Hooked, Hooked)
