@@ -175,7 +175,7 @@ public class InspectionSpecs
                         return;
                     if (distance < 2 - 2 * Flat.Accuracy)
                         ridge.ShouldNotBeNull().Value.ShouldBe(distance, 2 * Flat.Accuracy);
-                    if (distance > 2)
+                    if (distance > 2 + 2 * Flat.Accuracy)
                         ridge.ShouldBeNull();
                 },
                 iter: 3000
