@@ -84,8 +84,17 @@ public sealed class ChipCut : IEquatable<ChipCut>
     public static ChipCut Stabbed(int corner, Angle slope) =>
         new() { Apex = Guard.Within(corner, 0, int.MaxValue), Slope = CutAngle.Floor(slope) };
 
+    /// <summary>Returns the solid of a chip that is stabbed so.</summary>
+    /// <param name="outline">The outline in which the apex is counted.</param>
+    internal StabCutChip StabbedSolid(Contour outline) =>
+        Depth is { } depth
+            ? ChipSolid.StabCut(outline, Apex ?? 0, depth)
+            : ChipSolid.StabCut(outline, Apex ?? 0, Slope ?? Angle.Zero);
+
     /// <summary>Refuses a stab where no floor could rise from the apex to a side across.</summary>
-    /// <exception cref="PatternException">The chip has not three sides, or holes, or that side is an arc, or there is no such corner.</exception>
+    /// <exception cref="PatternException">
+    /// The chip has not three sides, or holes, or that side is an arc, or there is no such corner; or a wall reaches over that side.
+    /// </exception>
     internal void RefuseUnfit(Contour outline, int holes)
     {
         if (Apex is not { } apex)
@@ -97,7 +106,11 @@ public sealed class ChipCut : IEquatable<ChipCut>
             : outline.At((apex + 1) % 3).IsLine ? null
             : $"is curved on the side across from corner {apex}";
         if (trouble is null)
+        {
+            // A wall that reaches over the base is refused where the solid is made.
+            _ = StabbedSolid(outline);
             return;
+        }
         throw new PatternException(
             $"A stab-cut chip has three sides and a straight one across from its apex, but this one {trouble}.",
             outline.Vertices[0].Point,

@@ -12,7 +12,7 @@ namespace PatternGen;
 public sealed class Knife : Cutter
 {
     /// <summary>Walls are never flattened below this, in degrees: the chip would no longer read as one.</summary>
-    private const double FlattestWalls = 40;
+    internal const double FlattestWalls = 40;
 
     private readonly double _reach = 20;
 

@@ -97,10 +97,11 @@ public sealed class StabCutChip : ChipSolid
     {
         foreach (var wall in new[] { Outline.At(Apex), Outline.At((Apex + 2) % 3) })
         {
-            var frame = new ArcFrame(wall);
+            if (wall.IsLine)
+                continue;
             // Lowest where the wall runs along the base, if it does.
-            var lowest = frame.At(frame.Foot(wall.Middle - _inward * (2 * _height)));
-            var isPast = !wall.IsLine && wall.DistanceTo(lowest) <= Outline.Tolerance.Merge;
+            var lowest = wall.Centre - _inward * wall.Radius;
+            var isPast = wall.DistanceTo(lowest) <= Outline.Tolerance.Merge;
             if (isPast && HeightOf(lowest) < -Outline.Tolerance.Merge)
                 throw new PatternException(
                     "A wall of a stab-cut chip reaches over the base, where the floor would rise out of the wood.",

@@ -64,15 +64,12 @@ public sealed class Chip
     /// held at 65 degrees, and 1.7321 with a bit of 60 degrees included.
     /// </remarks>
     /// <param name="cutter">What it is cut with.</param>
-    /// <exception cref="ArgumentException">The chip is stab-cut, but not of three sides, or the side across from the apex is an arc.</exception>
     /// <exception cref="PatternException">The outline crosses or runs along itself.</exception>
     public ChipSolid SolidFor(Cutter cutter)
     {
         Guard.NotNull(cutter);
-        if (Cut.Apex is { } apex)
-            return Cut.Depth is { } depth
-                ? ChipSolid.StabCut(Outline, apex, depth)
-                : ChipSolid.StabCut(Outline, apex, Cut.Slope ?? Angle.Zero);
+        if (Cut.IsStabbed)
+            return Cut.StabbedSolid(Outline);
         var clearance = Roof.Clearance * Placement.Scale;
         return ChipSolid.Walled(Roof, Cut.WallAngle ?? cutter.WallAngleFor(clearance), Placement);
     }

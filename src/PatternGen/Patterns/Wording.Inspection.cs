@@ -91,7 +91,7 @@ public partial class Wording
     /// <param name="kind">What to do.</param>
     /// <param name="value">The number that goes with it, as <see cref="RemedyKind"/> says.</param>
     /// <param name="detail">Of a chip to be made smaller or larger: its width in mm then, or 0; of one to be split: the number of parts; else 0.</param>
-    /// <param name="direction">Where something is to be moved.</param>
+    /// <param name="direction">Where something is to be moved; null where nothing is, and where each place has its own direction.</param>
     public virtual string RemedyFor(
         RemedyKind kind,
         double value,
@@ -118,7 +118,9 @@ public partial class Wording
                 $"move the second one away by {Millimetres(value)}{Towards(direction)}",
             RemedyKind.MoveTogether =>
                 $"move the second one up to the first by {Millimetres(value, 4)}{Towards(direction)}",
-            RemedyKind.Move => $"move it by {Millimetres(value)}{Towards(direction)}",
+            RemedyKind.Move => direction is null
+                ? $"move each by {Millimetres(value)}, away from its edge or line"
+                : $"move it by {Millimetres(value)}{Towards(direction)}",
             RemedyKind.PlainCentre => $"leave a plain centre of {Millimetres(value)}",
             RemedyKind.FewerTips => $"let at most {Number(value, 0)} of them meet",
             _ => $"let the grain run at {Degrees(value)}",

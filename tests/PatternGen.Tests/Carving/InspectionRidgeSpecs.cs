@@ -1,3 +1,5 @@
+using CsCheck;
+
 namespace PatternGen.Tests.Carving;
 
 /// <summary>Chips beside each other. Limits: common practice, no source.</summary>
@@ -273,4 +275,92 @@ public class InspectionRidgeSpecs
         [.. places.Select(x => Inspections.Bar(x))];
 
     private static RegionPart Part(params Contour[] rings) => new Region(rings).Parts.Single();
+
+    [Theory]
+    [InlineData(-1e-8)]
+    [InlineData(0)]
+    [InlineData(3e-9)]
+    [InlineData(1e-8)]
+    [InlineData(1e-7)]
+    public void A_ridge_between_corners_that_face_each_other_but_for_rounding_is_found(double aside)
+    {
+        var lower = Inspections.Bar(0, 0, 2.3, 1.1);
+        var upper = Inspections
+            .Bar(0, 0, 5, 2.5)
+            .Transformed(Transform.Rotate(2.2).Then(Transform.Move(aside, 1.7)));
+
+        new[] { lower, upper }
+            .Inspect()
+            .Of(FindingKind.RidgeTooThin)
+            .ShouldHaveSingleItem()
+            .Value.ShouldBe(0.6, 1e-9);
+    }
+
+    [Fact]
+    public void Moves_that_a_ridge_asks_for_clear_it_between_any_two_chips() =>
+        Gen.Select(Hooked, Hooked)
+            .Sample(
+                (one, other) =>
+                {
+                    var report = new[] { one, other }.Inspect();
+                    foreach (var finding in report.Of(FindingKind.RidgeTooThin))
+                    foreach (
+                        var remedy in finding.Remedies.Where(r =>
+                            r.Kind is RemedyKind.MoveApart or RemedyKind.MoveTogether
+                        )
+                    )
+                        if (finding.Other is not null)
+                            new[] { one, other.Moved(remedy) }
+                                .Inspect()
+                                .Of(FindingKind.RidgeTooThin)
+                                .Where(left => left.Other is not null)
+                                .ShouldBeEmpty();
+                },
+                iter: 2000
+            );
+
+    [Fact]
+    public void Pairs_that_lie_in_different_directions_are_not_all_sent_the_first_ones_way()
+    {
+        // Of the second pair, the second bar lies at the left of the first.
+        Contour[] bars =
+        [
+            Inspections.Bar(0),
+            Inspections.Bar(3.5),
+            Inspections.Bar(53.5),
+            Inspections.Bar(50),
+        ];
+        var finding = bars.Inspect(grain: 90).Only(FindingKind.RidgeTooThin);
+
+        finding.Count.ShouldBe(2);
+        var apart = finding.Remedy(RemedyKind.MoveApart);
+        apart.Direction.ShouldBeNull();
+        // Away from the first of each pair.
+        bars[1] = bars[1].Moved(apart.Value, 0);
+        bars[3] = bars[3].Moved(-apart.Value, 0);
+        bars.Inspect(grain: 90).ShouldBeClear();
+    }
+
+    /// <summary>Chips with a notch, turned and moved anywhere.</summary>
+    private static Gen<Contour> Hooked { get; } =
+        Gen.Select(
+                Gen.Double[-7, 7],
+                Gen.Double[-7, 7],
+                Gen.Double[0, 360],
+                Gen.Double[1, 2.5],
+                Gen.Double[2, 4]
+            )
+            .Select(
+                (x, y, degrees, across, along) =>
+                    Contour
+                        .Polygon(
+                            new(0, 0),
+                            new(6, 0),
+                            new(6, 2),
+                            new(along, across + 0.5),
+                            new(across, 6),
+                            new(0, 6)
+                        )
+                        .Transformed(Transform.Rotate(degrees).Then(Transform.Move(x, y)))
+            );
 }

@@ -78,6 +78,70 @@ public class InspectionWoodSpecs
     }
 
     [Fact]
+    public void In_a_corner_of_the_wood_one_move_takes_a_chip_far_enough_from_both_edges()
+    {
+        var chip = Inspections.Bar(1, 1);
+        var finding = On(chip).Only(FindingKind.NearEdge);
+
+        // 4 mm short of 5 at the left, 2 mm short of 3 below: √(4² + 2²).
+        var move = finding.Remedy(RemedyKind.Move);
+        move.Value.ShouldBe(4.48);
+        On(chip.Moved(move)).ShouldBeClear();
+    }
+
+    [Fact]
+    public void In_a_sharp_corner_the_move_makes_up_for_what_each_edge_takes_from_the_other()
+    {
+        // Edges at 0 and 60 degrees: away from one is partly towards the other.
+        var wood = Pattern.OfStock(
+            Contour.Polygon(new(0, 0), new(80, 0), new(40, 80 * Math.Sqrt(0.75)))
+        );
+        var chip = Contour.Polygon(new(4, 1), new(8, 1), new(6, 4));
+        var capped = Inspections.Board.WithEndGrain(EndGrain.AtNoEnd);
+        var finding = Of(chip).Of(FindingKind.NearEdge).ShouldHaveSingleItem();
+
+        Of(chip.Moved(finding.Remedy(RemedyKind.Move))).Of(FindingKind.NearEdge).ShouldBeEmpty();
+
+        InspectionReport Of(Contour moved) =>
+            wood.With(Pattern.OfChips(moved)).Inspect(Knife.Held(), capped);
+    }
+
+    [Fact]
+    public void Between_edges_too_near_each_other_no_move_is_proposed()
+    {
+        var strip = Pattern.OfStock(Contour.Rectangle(new(0, 0), new(60, 12)));
+        var report = strip
+            .With(Pattern.OfChips(Inspections.Bar(30, 1)))
+            .Inspect(Knife.Held(), Inspections.Board);
+
+        report.Only(FindingKind.NearEdge).Remedies.ShouldBeEmpty();
+    }
+
+    [Fact]
+    public void Chips_at_opposite_edges_are_one_finding_but_not_sent_the_same_way()
+    {
+        // 1 mm from the left and from the right edge.
+        var finding = On(Inspections.Bar(1, 15), Inspections.Bar(56, 15))
+            .Only(FindingKind.NearEdge);
+
+        finding.Count.ShouldBe(2);
+        var move = finding.Remedy(RemedyKind.Move);
+        move.Direction.ShouldBeNull();
+        finding.Message.ShouldNotContain("to the right");
+        On(Inspections.Bar(1 + move.Value, 15), Inspections.Bar(56 - move.Value, 15))
+            .ShouldBeClear();
+    }
+
+    [Fact]
+    public void Borders_laid_on_one_rail_one_by_one_lie_on_one_piece_of_wood()
+    {
+        var upper = Wood.With(Pattern.OfChips(Inspections.Bar(20, 15)));
+        var lower = Wood.With(Pattern.OfChips(Inspections.Bar(30, 15)));
+
+        upper.With(lower).Inspect(Knife.Held(), Inspections.Board).ShouldBeClear();
+    }
+
+    [Fact]
     public void Ends_without_end_grain_ask_for_less()
     {
         var capped = Inspections.Board.WithEndGrain(EndGrain.AtNoEnd);
@@ -104,6 +168,25 @@ public class InspectionWoodSpecs
         Ruled(Triangle(4).Moved(0, 0.2).Moved(finding.Remedy(RemedyKind.Move))).ShouldBeClear();
         Ruled(Triangle(4).Moved(0, 0.1)).ShouldBeClear();
         Ruled(Triangle(4)).ShouldBeClear();
+    }
+
+    [Fact]
+    public void Repeats_that_each_bring_their_ruled_lines_are_held_against_their_own()
+    {
+        var lines = Pattern.OfLayoutLines(
+            Chain.Line(new(0, 0), new(8, 0)),
+            Chain.Line(new(0, 4), new(8, 4))
+        );
+        var row = lines.With(Pattern.OfChips(Triangle(4))).Repeated(50, 10);
+        // The last one stands 30 mm up, between lines of its own, and 0.2 mm too high.
+        var off = lines.Moved(490, 30).With(Pattern.OfChips(Triangle(4).Moved(490, 30.2)));
+
+        var finding = row.With(off)
+            .Inspect(Knife.Held(), Inspections.Board)
+            .Only(FindingKind.OffRuledLine);
+
+        finding.Count.ShouldBe(1);
+        finding.Place.Y.ShouldBeGreaterThan(30);
     }
 
     [Theory]
@@ -140,6 +223,9 @@ public class InspectionWoodSpecs
             .With(Pattern.OfChips(chip))
             .Inspect(Knife.Held(), Inspections.Board);
 
-    private static InspectionReport On(Contour chip, InspectionLimits? limits = null) =>
+    private static InspectionReport On(params Contour[] chips) =>
+        Wood.With(Pattern.OfChips(chips)).Inspect(Knife.Held(), Inspections.Board);
+
+    private static InspectionReport On(Contour chip, InspectionLimits? limits) =>
         Wood.With(Pattern.OfChips(chip)).Inspect(Knife.Held(), Inspections.Board, limits);
 }

@@ -111,4 +111,32 @@ public class StabCutChipSpecs
         refusal.Place!.Value.Y.ShouldBeLessThan(0);
         refusal.Remedies.ShouldNotBeEmpty();
     }
+
+    [Fact]
+    public void A_wall_that_reaches_only_just_over_the_base_is_refused_too()
+    {
+        // A half circle of radius 1.5 on a chord at 89 degrees: it goes down by 1.5 × (1 - sin 89°) = 0.00023 mm.
+        var apex = new Point(4, 0).Polar(3, Angle.FromDegrees(89));
+        var outline = new Contour(new Vertex(new(0, 0)), new(new(4, 0), 1), new(apex));
+
+        var refusal = Should.Throw<PatternException>(() => ChipSolid.StabCut(outline, 2, 3));
+
+        var lowest = refusal.Place!.Value;
+        lowest.Y.ShouldBe(-1.5 * (1 - Math.Sin(89 * Math.PI / 180)), 1e-9);
+        // A chord at 91 degrees keeps all of the half circle above.
+        var upright = new Point(4, 0).Polar(3, Angle.FromDegrees(91));
+        _ = ChipSolid.StabCut(new Contour(new Vertex(0, 0), new(4, 0, 1), new(upright)), 2, 3);
+    }
+
+    [Fact]
+    public void A_cut_that_leaves_no_floor_is_refused_when_it_is_chosen()
+    {
+        var outline = new Contour(new Vertex(new(0, 0)), new(new(6, 0), 0.7), new(new(9, 4)));
+
+        var refusal = Should.Throw<PatternException>(() =>
+            Pattern.OfChips(outline).WithCut(ChipCut.Stabbed(2))
+        );
+
+        refusal.Message.ShouldContain("reaches over the base");
+    }
 }

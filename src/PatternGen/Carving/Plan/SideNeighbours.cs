@@ -8,8 +8,8 @@ namespace PatternGen;
 /// </summary>
 internal sealed class SideNeighbours
 {
-    /// <summary>A ridge narrower than this, in mm, is thin: common practice, no source; the inspection's limit too.</summary>
-    private const double ThinRidge = 0.8;
+    /// <summary>A ridge narrower than this, in mm, is thin: as the inspection has it.</summary>
+    private static readonly double ThinRidge = InspectionLimits.Default.Ridge;
 
     /// <summary>Sides this near in mm are one: placed copies of a corner agree to much less.</summary>
     private const double SamePlace = 1e-6;

@@ -86,7 +86,14 @@ internal sealed class ChipLayout : SelectiveSink
             _lines.Add(new(path[0].Point, path[1].Point));
     }
 
-    public override void Stock(ReadOnlySpan<Vertex> outline) => _wood.Add(new(outline.ToArray()));
+    /// <summary>Borders that were laid on one piece one by one each bring its outline along: it is one piece all the same.</summary>
+    public override void Stock(ReadOnlySpan<Vertex> outline)
+    {
+        foreach (var known in _wood)
+            if (known.Span.SequenceEqual(outline))
+                return;
+        _wood.Add(new(outline.ToArray()));
+    }
 
     private static Extents BoxOf(ReadOnlySpan<Vertex> outline)
     {

@@ -149,13 +149,7 @@ internal readonly struct PairScan
     /// Whether the ground widens when one goes either way along the chip: the way across is square to the side, or a
     /// corner that points at it ends both; and it leaves the chip.
     /// </summary>
-    private static bool IsNarrowest(
-        ShapeSides sides,
-        int side,
-        int corner,
-        Point place,
-        Point opposite
-    )
+    private bool IsNarrowest(ShapeSides sides, int side, int corner, Point place, Point opposite)
     {
         var across = opposite - place;
         if (corner < 0)
@@ -164,7 +158,8 @@ internal readonly struct PairScan
             return frame.TangentAt(frame.Foot(place)).Cross(across) < 0;
         }
         var joint = sides.Corner(corner);
-        var slack = Level * across.Length;
+        // A place this near to a corner is the corner, and the way across it turns by as much.
+        var slack = Math.Max(_merge, Level * across.Length);
         return !joint.PointsIn
             && joint.Out.Dot(across) <= slack
             && joint.In.Dot(across) >= -slack

@@ -82,7 +82,7 @@ internal sealed class WoodCheck
     )
     {
         Occurrence? worst = null;
-        var most = 0.0;
+        var needs = new List<(Vector Away, double Lacking)>();
         foreach (var edge in near)
             for (var side = 0; side < sides.Count; side++)
             {
@@ -90,26 +90,28 @@ internal sealed class WoodCheck
                 ref readonly var frame = ref wood.Side(edge).Frame;
                 var along = frame.TangentAt(frame.Foot(places.There));
                 var limit = LimitAt(along, chip);
+                var lacking = limit - places.Distance;
+                if (lacking <= InspectionJob.Slack)
+                    continue;
+                var away = places.Here - places.There;
+                needs.Add((places.Distance > _job.Merge ? away.Unit() : along.Left, lacking));
                 if (
-                    places.Distance >= limit - InspectionJob.Slack
-                    || limit - places.Distance <= most + InspectionJob.Slack
+                    worst is { } known
+                    && lacking <= known.Limit - known.Value + InspectionJob.Slack
                 )
                     continue;
-                most = limit - places.Distance;
-                var away = places.Here - places.There;
-                worst = new(
-                    FindingKind.NearEdge,
-                    number,
-                    -1,
-                    places.Here,
-                    places.Distance,
-                    limit,
-                    0,
-                    places.Distance > _job.Merge ? away.Unit() : along.Left
-                );
+                worst = new(FindingKind.NearEdge, number, -1, places.Here, places.Distance, limit);
             }
-        if (worst is { } found)
-            _job.Found.Add(found);
+        if (worst is not { } found)
+            return;
+        var move = ShortestMove.Of(needs) ?? Vector.Zero;
+        _job.Found.Add(
+            found with
+            {
+                Detail = move.Length,
+                Direction = move.Length > 0 ? move.Unit() : move,
+            }
+        );
     }
 
     private double LimitAt(Vector edge, in LaidChip chip) =>

@@ -44,7 +44,7 @@ internal sealed class RuledLineCheck(InspectionJob job)
         }
         foreach (var ruling in rulings)
             ruling.Sort();
-        return rulings.FindAll(ruling => ruling.Lines.Count > 1);
+        return rulings.FindAll(ruling => ruling.Count > 1);
     }
 
     private void Look(int number, Ruling ruling)
@@ -89,61 +89,5 @@ internal sealed class RuledLineCheck(InspectionJob job)
                 fits ? up : Vector.Zero
             )
         );
-    }
-
-    /// <summary>Parallel lines.</summary>
-    private sealed class Ruling(Vector along)
-    {
-        private double[] _heights = [];
-
-        internal Vector Along => along;
-
-        internal List<(double Height, double From, double To)> Lines { get; } = [];
-
-        internal void Add(Segment line)
-        {
-            var (start, end) = (Measure(line.Start), Measure(line.End));
-            Lines.Add(
-                (
-                    (start.Across + end.Across) / 2,
-                    Math.Min(start.Along, end.Along),
-                    Math.Max(start.Along, end.Along)
-                )
-            );
-        }
-
-        internal void Sort()
-        {
-            Lines.Sort();
-            _heights = [.. Lines.Select(line => line.Height)];
-        }
-
-        internal (double Along, double Across) Measure(Point place)
-        {
-            var offset = place - Point.Origin;
-            return (along.Dot(offset), along.Cross(offset));
-        }
-
-        /// <summary>The neighbouring lines below and above a height that go past a stretch, if there are both.</summary>
-        internal (double Low, double High)? Between(double height, double from, double to)
-        {
-            var above = Array.BinarySearch(_heights, height);
-            if (above < 0)
-                above = ~above;
-            var high = Passing(above, 1, from, to);
-            var low = Passing(above - 1, -1, from, to);
-            return low is { } l && high is { } h ? (l, h) : null;
-        }
-
-        private double? Passing(int line, int step, double from, double to)
-        {
-            for (var i = line; i >= 0 && i < Lines.Count; i += step)
-                if (
-                    Lines[i].From <= from + InspectionJob.Slack
-                    && Lines[i].To >= to - InspectionJob.Slack
-                )
-                    return Lines[i].Height;
-            return null;
-        }
     }
 }

@@ -102,7 +102,7 @@ internal readonly struct OverlapScan
     {
         (cuts[0], cuts[1]) = (0, length);
         var count = 2;
-        var near = by.Extents.Grown(_merge);
+        var near = ShapeSides.BoxOf(side).Grown(_merge);
         for (var j = 0; j < by.Count && count + 4 <= cuts.Length; j++)
         {
             if (!near.Touches(by.ExtentsOf(j)))

@@ -11,7 +11,7 @@ namespace PatternGen;
 /// <param name="Limit">What it is held against.</param>
 /// <param name="Detail">
 /// What remedies or words need beside it: of depths and widths the clearance in mm, of meeting tips the sharpest angle in
-/// degrees; else 0.
+/// degrees, off or near edges and lines how far to move or by how much to scale; else 0.
 /// </param>
 /// <param name="Direction">The way in which moving the (second) chip helps, or how ground that comes to a point lies; else zero.</param>
 /// <param name="All">Numbers of all chips whose tips meet; else null.</param>

@@ -17,7 +17,9 @@ internal static class FindingGroups
                     likeness.CompareTo(other) < 0 ? (likeness, other) : (other, likeness)
                 );
             })
-            .SelectMany(Alike)
+            .SelectMany(group => Alike(group, found => found.Value))
+            // Places with one value may ask for different remedies, as in a corner of the wood and along its edge.
+            .SelectMany(group => Alike(group, found => found.Detail))
             .Select(group => (Occurrence[])[.. group.OrderBy(IdOf).ThenBy(OtherOf)])
             .ToList();
         return groups
@@ -46,12 +48,15 @@ internal static class FindingGroups
     }
 
     /// <summary>Runs of values that arithmetic alone tells apart.</summary>
-    private static IEnumerable<List<Occurrence>> Alike(IEnumerable<Occurrence> found)
+    private static IEnumerable<List<Occurrence>> Alike(
+        IEnumerable<Occurrence> found,
+        Func<Occurrence, double> value
+    )
     {
         List<Occurrence> run = [];
-        foreach (var next in found.OrderBy(one => one.Value))
+        foreach (var next in found.OrderBy(value))
         {
-            if (run.Count > 0 && next.Value - run[^1].Value > InspectionJob.Slack)
+            if (run.Count > 0 && value(next) - value(run[^1]) > InspectionJob.Slack)
             {
                 yield return run;
                 run = [];

@@ -23,7 +23,10 @@ public sealed class Remedy
     /// <summary>The number that goes with it; <see cref="RemedyKind"/> says which.</summary>
     public double Value { get; }
 
-    /// <summary>Where something is to be moved, counter-clockwise from x; null where nothing is.</summary>
+    /// <summary>
+    /// Where something is to be moved, counter-clockwise from x; null where nothing is, and where the places of the finding ask for
+    /// different ones: from the edge or line, or from or to the first chip of each pair.
+    /// </summary>
     public Angle? Direction { get; }
 
     /// <summary>What to do, in words.</summary>

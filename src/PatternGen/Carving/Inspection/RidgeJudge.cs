@@ -18,11 +18,9 @@ internal sealed class RidgeJudge(InspectionJob job, ExtentsGrid grid)
         var most = 0.0;
         foreach (var neck in necks)
         {
-            var (here, there) = (chip.Placement.Apply(neck.Here), chip.Placement.Apply(neck.There));
+            var (here, there, across) = Placed(job, chip, neck);
             var width = here.DistanceTo(there);
-            // Touching sides have a common tangent, along which the ridge runs.
-            var across = width > job.Merge ? there - here : Vector.Zero;
-            var limit = LimitOf(chip, across);
+            var limit = LimitOf(job, chip, across);
             var lacking = (limit - width) / limit;
             if (
                 width >= limit - InspectionJob.Slack
@@ -48,8 +46,26 @@ internal sealed class RidgeJudge(InspectionJob job, ExtentsGrid grid)
             job.Found.Add(found);
     }
 
+    /// <summary>Whether the ground at a neck is too thin, whatever lies in between.</summary>
+    internal static bool IsThin(InspectionJob job, in LaidChip chip, Neck neck)
+    {
+        var (here, there, across) = Placed(job, chip, neck);
+        return here.DistanceTo(there) < LimitOf(job, chip, across) - InspectionJob.Slack;
+    }
+
+    /// <summary>The ends of a neck on the wood, and the way across it; zero if they touch: such sides have a common tangent, along which the ridge runs.</summary>
+    private static (Point Here, Point There, Vector Across) Placed(
+        InspectionJob job,
+        in LaidChip chip,
+        Neck neck
+    )
+    {
+        var (here, there) = (chip.Placement.Apply(neck.Here), chip.Placement.Apply(neck.There));
+        return (here, there, here.DistanceTo(there) > job.Merge ? there - here : Vector.Zero);
+    }
+
     /// <summary>The ridge runs square to the way across it.</summary>
-    private double LimitOf(in LaidChip chip, Vector across) =>
+    private static double LimitOf(InspectionJob job, in LaidChip chip, Vector across) =>
         across.LengthSquared > 0 && InspectionJob.IsAcrossGrain(chip, across.Left)
             ? job.Limits.RidgeAcrossGrain
             : job.Limits.Ridge;

@@ -143,8 +143,8 @@ internal sealed class ShapeSides
         double Along(Point point) => direction.Dot(point - Point.Origin);
     }
 
-    /// <summary>Without the trigonometry of the exact extents: an arc of at most a half circle lies between its chord and its height.</summary>
-    private static Extents BoxOf(Segment side)
+    /// <summary>A rectangle that holds a side, without the trigonometry of the exact extents: an arc of at most a half circle lies between its chord and its height.</summary>
+    internal static Extents BoxOf(Segment side)
     {
         var box = Extents.Of(side.Start).Including(side.End);
         if (side.IsLine)

@@ -3,9 +3,6 @@ namespace PatternGen;
 /// <summary>Chips that are too deep or too wide.</summary>
 internal sealed partial class RemedyFinder
 {
-    /// <summary>Walls are never flatter than this, in degrees: the chip would no longer read as one.</summary>
-    private const double FlattestWalls = 40;
-
     private ChipCut Cut => job.Layout.ShapeOf(job.Layout.Chips[_found.Chip]).Shape.Cut;
 
     /// <summary>What makes the chip no deeper than this.</summary>
@@ -20,7 +17,7 @@ internal sealed partial class RemedyFinder
         if (
             job.Cutter is Knife knife
             && Cut == ChipCut.Walls
-            && angle >= FlattestWalls
+            && angle >= Knife.FlattestWalls
             && angle < knife.HeldAt.Degrees
         )
             yield return new(RemedyKind.HoldKnifeAt, angle);

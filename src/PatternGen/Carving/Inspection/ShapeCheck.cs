@@ -91,13 +91,9 @@ internal sealed class ShapeCheck(InspectionJob job)
         var cut = shape.Shape.Cut;
         if (cut.WallAngle is { } angle)
             return clearance * Math.Tan(angle.Radians);
-        if (cut.Apex is not { } apex)
-            return job.Cutter.DepthFor(clearance);
-        var outline = shape.Shape.Outline;
-        var solid = cut.Depth is { } depth
-            ? ChipSolid.StabCut(outline, apex, depth)
-            : ChipSolid.StabCut(outline, apex, cut.Slope ?? Angle.Zero);
-        return solid.Depth * clearance / shape.Roof.Clearance;
+        return cut.IsStabbed
+            ? cut.StabbedSolid(shape.Shape.Outline).Depth * clearance / shape.Roof.Clearance
+            : job.Cutter.DepthFor(clearance);
     }
 
     /// <summary>Where the chip is deepest, in its own frame.</summary>

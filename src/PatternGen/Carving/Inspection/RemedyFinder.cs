@@ -5,6 +5,9 @@ namespace PatternGen;
 /// <summary>Works out what clears a finding, in numbers that are rounded to the safe side.</summary>
 internal sealed partial class RemedyFinder(InspectionJob job, Occurrence[] alike)
 {
+    /// <summary>Directions of length 1 that differ by less are one: arithmetic tells them apart, not the printed degrees.</summary>
+    private const double SameDirection = 1e-6;
+
     private readonly Occurrence _found = alike[0];
 
     internal IEnumerable<FoundRemedy> Find() =>
@@ -39,13 +42,25 @@ internal sealed partial class RemedyFinder(InspectionJob job, Occurrence[] alike
                 new(RemedyKind.PlainCentre, job.Limits.PlainCentre),
                 new(RemedyKind.FewerTips, _found.Limit),
             ],
-            FindingKind.NearEdge => [Moved(RemedyKind.Move, _found.Limit - _found.Value)],
+            FindingKind.NearEdge => _found.Direction == Vector.Zero
+                ? []
+                : [Moved(RemedyKind.Move, _found.Detail)],
             FindingKind.OffRuledLine => ForRuledLine(),
             _ => [],
         };
 
     private FoundRemedy Moved(RemedyKind kind, double by) =>
-        new(kind, Up(by, 2), 0, _found.Direction.Direction);
+        new(kind, Up(by, 2), 0, Shared(_found.Direction));
+
+    /// <summary>A direction, or the opposite of one, that suits all that was found alike; else null: each place has its own.</summary>
+    private Angle? Shared(Vector direction)
+    {
+        var isShared = Array.TrueForAll(
+            alike,
+            one => (one.Direction - _found.Direction).Length <= SameDirection
+        );
+        return isShared ? direction.Direction : null;
+    }
 
     private FoundRemedy Enlarged(double width)
     {
@@ -59,45 +74,6 @@ internal sealed partial class RemedyFinder(InspectionJob job, Occurrence[] alike
         yield return Enlarged(0);
         if (job.Cutter is Knife && job.Limits.HollowRadius is null)
             yield return new(RemedyKind.NarrowerBlade, Down(_found.Value, 2));
-    }
-
-    /// <summary>Either the ridge gets sharp, or wide enough; or it is only as thin as it may be along the grain.</summary>
-    private IEnumerable<FoundRemedy> ForRidge()
-    {
-        if (_found.Other < 0)
-        {
-            if (_found.Value > 0)
-                yield return Enlarged(0);
-            yield break;
-        }
-        if (GetsSharp())
-            yield return new(
-                RemedyKind.MoveTogether,
-                _found.Value,
-                0,
-                (-_found.Direction).Direction
-            );
-        yield return Moved(RemedyKind.MoveApart, _found.Limit - _found.Value);
-        if (_found.Value >= job.Limits.Ridge)
-            foreach (var remedy in ForGrain(_found.Direction.Left))
-                yield return remedy;
-    }
-
-    /// <summary>Whether the chips share a side or meet in tips once the second is moved up to the first.</summary>
-    private bool GetsSharp()
-    {
-        var (one, other) = (job.Layout.Chips[_found.Chip], job.Layout.Chips[_found.Other]);
-        var scale = one.Placement.Scale;
-        var moved = other
-            .Placement.Then(Transform.Move(_found.Direction * -_found.Value))
-            .Then(one.Placement.Inverse());
-        var facts = PairScan.Between(
-            job.Layout.ShapeOf(one).Sides,
-            job.Layout.ShapeOf(other).Sides.Placed(moved),
-            _found.Limit / scale,
-            job.Merge / scale
-        );
-        return facts.Parting is null && facts.Necks.Length == 0;
     }
 
     /// <summary>The grain along a direction, if that suits all that was found alike.</summary>
