@@ -103,13 +103,14 @@ public class NearestSpecs
                 {
                     var places = one.NearestTo(other);
                     places.Here.DistanceTo(places.There).ShouldBe(places.Distance, 1e-12);
-                    one.DistanceTo(places.Here).ShouldBeLessThan(1e-11);
-                    other.DistanceTo(places.There).ShouldBeLessThan(1e-11);
+                    // On the curve to 12 digits of the 100 mm that segments are drawn in: tiny arcs far away lose two of them.
+                    one.DistanceTo(places.Here).ShouldBeLessThan(1e-10);
+                    other.DistanceTo(places.There).ShouldBeLessThan(1e-10);
                     // Point against curve is another formula; 200 places of one bring it within their spacing.
                     var sampled = Enumerable
                         .Range(0, 201)
                         .Min(i => other.DistanceTo(one.PointAt(one.Length * i / 200)));
-                    sampled.ShouldBeGreaterThanOrEqualTo(places.Distance - 1e-11);
+                    sampled.ShouldBeGreaterThanOrEqualTo(places.Distance - 1e-10);
                     sampled.ShouldBeLessThanOrEqualTo(places.Distance + one.Length / 400 + 1e-9);
                 },
                 iter: 3000

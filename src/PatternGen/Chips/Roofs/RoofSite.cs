@@ -141,10 +141,12 @@ internal readonly struct RoofSite
                 (true, true) => CornerOfCorner(other.Start),
             };
 
+    /// <summary>Whether this is a corner that a side starts or ends at.</summary>
+    internal bool IsEndOf(in RoofSite side) =>
+        IsCorner && !side.IsCorner && (side.Start == Start || side.End == Start);
+
     /// <summary>Whether a disc touches both only where they meet: a side and a corner at its end.</summary>
-    private bool IsJoinedTo(in RoofSite other) =>
-        (IsCorner && (other.Start == Start || other.End == Start))
-        || (other.IsCorner && (Start == other.Start || End == other.Start));
+    private bool IsJoinedTo(in RoofSite other) => IsEndOf(other) || other.IsEndOf(this);
 
     /// <summary>Whether the disc that touches here and is stopped by the other site as a whole touches it between its ends.</summary>
     /// <param name="other">The other site.</param>

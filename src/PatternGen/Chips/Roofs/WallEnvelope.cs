@@ -56,6 +56,13 @@ internal sealed class WallEnvelope(RoofSites sites) : IDisposable
             var piece = _pieces.Span[i];
             var known = new Cuts(cuts, piece, least);
             var isFree = piece.Partner == RoofPiece.OwnCentre;
+            if (!isFree && sites[other].IsEndOf(sites[piece.Partner]))
+            {
+                // Where a disc touches a side, that is never farther than its end; at the end itself both are equal, and only
+                // rounding would tell.
+                Keep(piece);
+                continue;
+            }
             if (!isFree)
             {
                 known.Add((curve - piece.Curve).Roots());
