@@ -15,6 +15,10 @@ public static class PatternInspection
     /// looked at. The work grows with the number of chips; what is alike of repeats is worked out once.
     /// </para>
     /// <para>
+    /// A bit is taken to cut every chip; those that it cannot cut, because they are stab-cut or have a wall angle of their own,
+    /// <see cref="PatternGrooves.GroovePaths"/> names and refuses.
+    /// </para>
+    /// <para>
     /// The limits are common practice and no guarantee: test on scrap. Safe for several threads at once.
     /// </para>
     /// </remarks>
