@@ -35,10 +35,19 @@ internal static class RoofCheck
 
     /// <summary>
     /// The valleys of a chip without holes are a tree, which has one node more than valleys; each hole closes one more way
-    /// round.
+    /// round. A disc has neither: all of its wall meets in the middle.
     /// </summary>
-    internal static void ValleysShouldHangTogether(Roof roof, string what) =>
-        (roof.Nodes.Count - roof.Valleys.Count).ShouldBe(1 - roof.Holes.Count, what);
+    internal static void ValleysShouldHangTogether(Roof roof, string what)
+    {
+        if (roof.Valleys.Count == 0)
+            roof.Area.ShouldBe(
+                Math.PI * roof.Clearance * roof.Clearance,
+                1e-9 * roof.Area,
+                $"a disc: {what}"
+            );
+        else
+            (roof.Nodes.Count - roof.Valleys.Count).ShouldBe(1 - roof.Holes.Count, what);
+    }
 
     internal static double DistanceFrom(Roof roof, Point point) =>
         Sides(roof).Min(side => side.DistanceTo(point));
