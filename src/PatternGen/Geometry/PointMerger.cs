@@ -1,3 +1,5 @@
+using System.Numerics;
+
 namespace PatternGen.Geometry;
 
 /// <summary>Gives points that count as one the same number, and the place of the first of them.</summary>
@@ -14,12 +16,18 @@ internal sealed class PointMerger : IDisposable
     private readonly double _cell;
     private readonly Scratch<Point> _points = new();
     private readonly Scratch<int> _nextInChain = new();
-    private Scratch<int> _chains = Scratch<int>.Of(16, -1);
+    private Scratch<int> _chains;
 
-    internal PointMerger(double merge)
+    /// <param name="merge">Points nearer than this are one.</param>
+    /// <param name="expected">About how many points there will be: with room for them from the start, none is linked twice.</param>
+    internal PointMerger(double merge, int expected = 0)
     {
         _merge = merge;
         _cell = merge * CellInMerges;
+        _chains = Scratch<int>.Of(
+            (int)BitOperations.RoundUpToPowerOf2((uint)Math.Max(16, expected)),
+            -1
+        );
     }
 
     internal ReadOnlySpan<Point> Points => _points.Span;

@@ -6,13 +6,14 @@ namespace PatternGen;
 internal sealed class ChipLayout : SelectiveSink
 {
     private readonly Stock _stock;
-    private readonly List<LaidChip> _chips = [];
+    private readonly List<LaidChip> _chips;
     private readonly List<ShapeFacts> _shapes = [];
     private readonly Dictionary<ChipShape, int> _numbers = [];
     private readonly List<Segment> _lines = [];
     private readonly List<Contour> _wood = [];
 
-    private ChipLayout(Stock stock) => _stock = stock;
+    private ChipLayout(Stock stock, int chipCount) =>
+        (_stock, _chips) = (stock, new List<LaidChip>(chipCount));
 
     internal IReadOnlyList<LaidChip> Chips => _chips;
 
@@ -27,7 +28,7 @@ internal sealed class ChipLayout : SelectiveSink
 
     internal static ChipLayout Of(Pattern pattern, Stock stock)
     {
-        var layout = new ChipLayout(stock);
+        var layout = new ChipLayout(stock, (int)pattern.Root.ChipCount);
         pattern.Root.Draw(layout, LayerSet.Chips | LayerSet.LayoutLines | LayerSet.Stock);
         return layout;
     }
@@ -59,7 +60,7 @@ internal sealed class ChipLayout : SelectiveSink
 
     private ChipLayout Moved(Func<LaidChip, LaidChip> move)
     {
-        var moved = new ChipLayout(_stock);
+        var moved = new ChipLayout(_stock, _chips.Count);
         moved._shapes.AddRange(_shapes);
         moved._chips.AddRange(_chips.Select(move));
         return moved;

@@ -23,8 +23,9 @@ internal sealed class MeetingPoints
     internal void Run()
     {
         var chips = _job.Layout.Chips;
-        using var merger = new PointMerger(_job.Merge);
-        var corners = new List<(int Point, int Chip, int Corner)>();
+        var count = chips.Sum(chip => _job.Layout.ShapeOf(chip).Corners.Length);
+        using var merger = new PointMerger(_job.Merge, count);
+        var corners = new List<(int Point, int Chip, int Corner)>(count);
         for (var i = 0; i < chips.Count; i++)
         {
             var chip = chips[i];

@@ -26,20 +26,21 @@ internal sealed class TipCheck(
         if (_tips.Count <= job.Limits.MostTips)
             return;
         var across = Math.Max(job.Limits.PlainCentre, job.Merge);
-        var cells = new Dictionary<(long X, long Y), List<int>>();
+        var grid = new ExtentsGrid([.. _tips.Select(tip => Extents.Of(tip.At))]);
+        var isTaken = new bool[_tips.Count];
+        var around = new List<int>();
+        Action<int> collect = around.Add;
         for (var tip = 0; tip < _tips.Count; tip++)
         {
-            var cell = CellOf(_tips[tip].At, across);
-            if (!cells.TryGetValue(cell, out var inCell))
-                cells.Add(cell, inCell = []);
-            inCell.Add(tip);
+            if (isTaken[tip])
+                continue;
+            around.Clear();
+            grid.Visit(Extents.Of(_tips[tip].At).Grown(across + InspectionJob.Slack), collect);
+            if (around.Count <= job.Limits.MostTips)
+                continue;
+            around.Sort();
+            Look(tip, across, around, isTaken);
         }
-        var isTaken = new bool[_tips.Count];
-        foreach (var (cell, inCell) in cells)
-            if (Around(cell, cells) is { } near)
-                foreach (var tip in inCell)
-                    if (!isTaken[tip])
-                        Look(tip, across, near, isTaken);
     }
 
     private void Look(int tip, double across, List<int> around, bool[] isTaken)
@@ -81,24 +82,6 @@ internal sealed class TipCheck(
         return true;
     }
 
-    /// <summary>The tips in a cell and round it; null if they are few enough.</summary>
-    private List<int>? Around((long X, long Y) cell, Dictionary<(long X, long Y), List<int>> cells)
-    {
-        var count = 0;
-        for (var i = 0; i < 9; i++)
-            if (cells.TryGetValue(Beside(i), out var inCell))
-                count += inCell.Count;
-        if (count <= job.Limits.MostTips)
-            return null;
-        var near = new List<int>(count);
-        for (var i = 0; i < 9; i++)
-            if (cells.TryGetValue(Beside(i), out var inCell))
-                near.AddRange(inCell);
-        return near;
-
-        (long, long) Beside(int i) => (cell.X - 1 + i % 3, cell.Y - 1 + i / 3);
-    }
-
     private Point MiddleOf(List<int> tips)
     {
         var sum = Vector.Zero;
@@ -106,7 +89,4 @@ internal sealed class TipCheck(
             sum += _tips[number].At - Point.Origin;
         return Point.Origin + sum / tips.Count;
     }
-
-    private static (long X, long Y) CellOf(Point point, double size) =>
-        ((long)Math.Floor(point.X / size), (long)Math.Floor(point.Y / size));
 }
