@@ -118,6 +118,10 @@ public sealed class ChipCut : IEquatable<ChipCut>
         );
     }
 
+    /// <summary>The angle at which the walls lean: the chip's own, or the cutter's for a deepest point so far in mm from the outline.</summary>
+    internal Angle WallAngleWith(Cutter cutter, double clearance) =>
+        WallAngle ?? cutter.WallAngleFor(clearance);
+
     /// <summary>Returns the same stab with its apex at another corner.</summary>
     internal ChipCut AtCorner(int corner) =>
         corner == Apex

@@ -71,7 +71,7 @@ public sealed class Chip
         if (Cut.IsStabbed)
             return Cut.StabbedSolid(Outline);
         var clearance = Roof.Clearance * Placement.Scale;
-        return ChipSolid.Walled(Roof, Cut.WallAngle ?? cutter.WallAngleFor(clearance), Placement);
+        return ChipSolid.Walled(Roof, Cut.WallAngleWith(cutter, clearance), Placement);
     }
 
     /// <summary>Returns the direction of the grain where the chip lies, counter-clockwise from x: from 0 (included) to 180 degrees (excluded).</summary>

@@ -63,7 +63,7 @@ internal sealed class RoofSites
             sides[i] = new(outline.At(i));
             next[i] = (i + 1) % sides.Length;
         }
-        Repair(sides, next);
+        LinkWhereTouched(sides, next);
         return new(sides, next, merge);
     }
 
@@ -80,7 +80,7 @@ internal sealed class RoofSites
             if (isLast)
                 first = i + 1;
         }
-        Repair(sides, next);
+        LinkWhereTouched(sides, next);
         return new(sides, next, merge) { _cut = cut };
     }
 
@@ -135,7 +135,7 @@ internal sealed class RoofSites
     /// Where rings touch each other or themselves in a point, the sides that bound one part of the chip there follow each
     /// other, whatever ring they are of.
     /// </summary>
-    private static void Repair(RoofSite[] sides, int[] next)
+    private static void LinkWhereTouched(RoofSite[] sides, int[] next)
     {
         for (var i = 0; i < sides.Length; i++)
         {

@@ -11,5 +11,5 @@ internal static class ChipSolids
 
     /// <summary>The angle at which a chip's walls lean.</summary>
     internal static Angle WallAngleOf(ChipShape shape, Cutter cutter, double scale) =>
-        shape.Cut.WallAngle ?? cutter.WallAngleFor(shape.Roof.Clearance * scale);
+        shape.Cut.WallAngleWith(cutter, shape.Roof.Clearance * scale);
 }
