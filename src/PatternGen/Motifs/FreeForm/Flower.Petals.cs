@@ -7,6 +7,9 @@ public sealed partial class Flower
     /// <summary>Where a separate petal is widest, as a share of its length: towards its end, where there is room.</summary>
     private const double WidestAt = 0.62;
 
+    /// <summary>Width of a petal as a share of its length that still looks like one, where there is more room than it needs.</summary>
+    private const double Slender = 0.55;
+
     /// <summary>How much wider petals are that lie over each other than those that would just touch.</summary>
     private const double Overlap = 1.35;
 
@@ -15,7 +18,7 @@ public sealed partial class Flower
     {
         var length = Radius - PetalStart;
         var room = 2 * Radius * Math.Tan(Math.Min(HalfAngle, Math.PI / 4));
-        var widest = Math.Min(room, 0.9 * length);
+        var widest = Math.Min(room, Slender * length);
         var largest =
             widest * FreeFormShape.LargestShare(share => LeavesRidge(Pointed(widest * share)));
         if (PetalWidth is not { } width)

@@ -16,9 +16,6 @@ public sealed partial class Flower : Pattern
     /// <summary>Most petals; of more, none is wide enough to cut.</summary>
     private const int Most = 24;
 
-    /// <summary>Wood left between petals in mm: common practice, no source.</summary>
-    private const double UsualRidge = 0.8;
-
     /// <summary>Radius of the centre as a share of the flower's.</summary>
     private const double UsualCentre = 0.2;
 
@@ -54,8 +51,8 @@ public sealed partial class Flower : Pattern
     /// <summary>Whether each petal lies over the next, clockwise. Default no: they are apart.</summary>
     public bool IsOverlapping { get; private init; }
 
-    /// <summary>Wood left between petals, and between them and the centre, in mm. Default 0.8: common practice, no source.</summary>
-    public double Ridge { get; private init; } = UsualRidge;
+    /// <summary>Wood left between petals, and between them and the centre, in mm. Default 1.2: common practice, no source.</summary>
+    public double Ridge { get; private init; } = FreeFormShape.UsualRidge;
 
     /// <summary>Width of a petal in mm; null, the default, for petals as wide as there is room, or wide enough to overlap.</summary>
     public double? PetalWidth { get; private init; }

@@ -8,6 +8,9 @@ internal static class FreeFormShape
     /// <summary>How far the sides of a stroke may lie off their curve in mm: finer than any knife follows a line.</summary>
     internal const double Accuracy = 0.01;
 
+    /// <summary>Wood left between chips in mm, wide enough where it runs across the grain: common practice, no source.</summary>
+    internal const double UsualRidge = 1.2;
+
     /// <summary>Halvings of the search for the largest measure that works: enough for a part in a million.</summary>
     private const int SearchSteps = 20;
 

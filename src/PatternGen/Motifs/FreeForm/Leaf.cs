@@ -92,12 +92,15 @@ public sealed class Leaf : Pattern
     {
         RefuseFolded();
         if (Vein is not { } vein)
-            return FreeFormShape.Row(Outline(1));
+            return FreeFormShape.Row(Outline);
         return FreeFormShape.Row(
             LeafSide.Between(Side(vein / 2), Side(Width / 2)),
             LeafSide.Between(Side(-Width / 2), Side(-vein / 2))
         );
     }
+
+    /// <summary>The outline of the whole leaf, its vein included.</summary>
+    internal Contour Outline => Shape(1);
 
     private Segment Midrib =>
         new(Point.Origin, new(Length, 0), Math.Tan(double.DegreesToRadians(Bend) / 4));
@@ -106,12 +109,12 @@ public sealed class Leaf : Pattern
     private IReadOnlyList<Segment> Side(double offset) =>
         offset == 0 ? [Midrib] : LeafSide.Of(Midrib, offset, WidestAt);
 
-    private Contour Outline(double share) =>
+    private Contour Shape(double share) =>
         LeafSide.Between(Side(-Width / 2 * share), Side(Width / 2 * share));
 
     private void RefuseFolded()
     {
-        var works = FreeFormShape.LargestShare(share => FreeFormShape.IsSound(Outline(share)));
+        var works = FreeFormShape.LargestShare(share => FreeFormShape.IsSound(Shape(share)));
         if (works < 1)
             throw new PatternException(
                 $"A leaf {Guard.Text(Length)} mm long and {Guard.Text(Width)} mm wide can't be bent by {Guard.Text(Bend)} degrees: its sides would cross.",

@@ -14,8 +14,8 @@ public sealed class Scroll : Pattern
     /// <summary>How much nearer to the middle each turn lies: as wide apart as the ridges between turns look even.</summary>
     private const double UsualFactor = 0.42;
 
-    /// <summary>Wood left between the turns in mm: common practice, no source.</summary>
-    private const double LeastRidge = 0.8;
+    /// <summary>Radius of the eye as a share of the scroll's, at most, unless asked otherwise.</summary>
+    private const double UsualEye = 0.14;
 
     /// <summary>Places where the ridge between two turns is measured; it changes slowly.</summary>
     private const int Checks = 256;
@@ -43,10 +43,10 @@ public sealed class Scroll : Pattern
     /// <summary>What each turn leaves of the distance from the middle. Default 0.42.</summary>
     public double Factor { get; private init; } = UsualFactor;
 
-    /// <summary>Greatest width of the stroke in mm; null, the default, for as wide as leaves a ridge of 0.8 mm between the turns, and at most a fifth of the radius.</summary>
+    /// <summary>Greatest width of the stroke in mm; null, the default, for as wide as leaves a ridge of 1.2 mm between the turns, and at most a fifth of the radius.</summary>
     public double? Width { get; private init; }
 
-    /// <summary>Radius of the eye in mm, a round chip in the middle; 0 for none; null, the default, for one that leaves a ridge of 0.8 mm, if there is room for one of 1 mm.</summary>
+    /// <summary>Radius of the eye in mm, a round chip in the middle; 0 for none; null, the default, for one that leaves a ridge of 1.2 mm and is at most 0.14 of the radius, if there is room for one of 1 mm.</summary>
     public double? EyeRadius { get; private init; }
 
     /// <summary>Returns a scroll.</summary>
@@ -105,9 +105,14 @@ public sealed class Scroll : Pattern
 
     private Contour? Eye(Contour stroke)
     {
-        var room = stroke.DistanceTo(Point.Origin) - LeastRidge;
+        var room = stroke.DistanceTo(Point.Origin) - FreeFormShape.UsualRidge;
         if (EyeRadius is not { } radius)
-            return room >= 1 ? new Circle(Point.Origin, room).ToContour() : null;
+            return room >= 1
+                ? new Circle(
+                    Point.Origin,
+                    Math.Min(room, Math.Max(1, UsualEye * Radius))
+                ).ToContour()
+                : null;
         if (radius > Math.Max(0, room + Tolerance.ForExtent(Radius).Merge))
             throw new PatternException(
                 $"An eye of radius {Guard.Text(radius)} mm would run into the stroke.",
@@ -136,7 +141,7 @@ public sealed class Scroll : Pattern
             if (inner < end)
                 break;
             var gap = (radius - inner) * Math.Cos(slant);
-            if (gap < (WidthAt(radius) + WidthAt(inner)) / 2 + LeastRidge)
+            if (gap < (WidthAt(radius) + WidthAt(inner)) / 2 + FreeFormShape.UsualRidge)
                 return false;
         }
         return true;

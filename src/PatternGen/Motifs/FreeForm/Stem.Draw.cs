@@ -19,11 +19,13 @@ public sealed partial class Stem
     private protected override PatternNode Draw()
     {
         var stroke = Stroke.Along(Path, Width).WithWidestAt(WidestAt);
+        var clearing = new LeafClearing(stroke.Outline, Leaf, Gap);
         // The stem is the first row, the leaves the rows after it, from base to tip.
         return GroupNode.Of(
             stroke.Root,
             GroupNode.InSameRows(
-                Places().Select(place => (PatternNode)new PlacedNode(Leaf.Root, place))
+                Places()
+                    .Select(place => (PatternNode)new PlacedNode(Leaf.Root, clearing.Clear(place)))
             )
         );
     }
@@ -74,14 +76,14 @@ public sealed partial class Stem
         var turn = LeafAngle + Variation * MostTurn * (2 * chance.Next() - 1);
         var stemWidth = new StrokeWidth(Width, Path.Length, WidestAt).At(along).Width;
         var tangent = Path.TangentAt(along);
-        var foot = Path.PointAt(along) + tangent.Left * (side * (stemWidth / 2 + Gap));
+        var foot = Path.PointAt(along) + tangent.Left * (side * stemWidth / 2);
         return Standing(foot, tangent.Direction + Angle.FromDegrees(side * turn), scale, side < 0);
     }
 
     private Transform AtTip()
     {
         var tangent = Path.TangentAt(Path.Length);
-        return Standing(Path.End + tangent * Gap, tangent.Direction, TipScale, isMirrored: false);
+        return Standing(Path.End, tangent.Direction, TipScale, isMirrored: false);
     }
 
     private static Transform Standing(Point foot, Angle direction, double scale, bool isMirrored)

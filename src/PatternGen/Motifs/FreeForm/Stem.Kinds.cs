@@ -31,7 +31,10 @@ public sealed partial class Stem
         var path = new Chain(corners);
         var arc = path.Length / (2 * waves);
         return Along(path, thick)
-            .WithLeaves(Leaf.Of(0.62 * half, 0.26 * half).WithWidestAt(0.42).Bent(-30), arc)
+            .WithLeaves(
+                Leaf.Of(0.62 * half, 0.26 * half).WithWidestAt(0.42).Bent(-30).WithVein(),
+                arc
+            )
             .WithBareBase(0.8 * arc)
             .WithLeafAngle(50)
             .Diminishing(0.8);
@@ -46,8 +49,8 @@ public sealed partial class Stem
     {
         var stem = Bending(length, bend, width ?? length / 40, nameof(width));
         return stem.WithLeaves(
-                Leaf.Of(length / 4, length / 16).WithWidestAt(0.35).Bent(25),
-                length / 11
+                Leaf.Of(length / 4, length / 18).WithWidestAt(0.35).Bent(25),
+                length / 9
             )
             .WithPlacing(LeafPlacing.Opposite)
             .WithLeafAngle(52)
@@ -64,7 +67,7 @@ public sealed partial class Stem
     {
         var stem = Bending(length, bend, width ?? length / 30, nameof(width));
         return stem.WithLeaves(
-                Leaf.Of(length / 3.4, length / 9).WithWidestAt(0.42).Bent(20),
+                Leaf.Of(length / 3.4, length / 9).WithWidestAt(0.42).Bent(20).WithVein(),
                 length / 7
             )
             .WithLeafAngle(42)

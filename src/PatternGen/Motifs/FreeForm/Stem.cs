@@ -61,8 +61,8 @@ public sealed partial class Stem : Pattern
     /// <summary>Whether a leaf goes on where the stem ends. Default yes.</summary>
     public bool HasTipLeaf { get; private init; } = true;
 
-    /// <summary>Wood left between the stem and its leaves in mm. Default 0.8: common practice, no source.</summary>
-    public double Gap { get; private init; } = 0.8;
+    /// <summary>Wood left between the stem and its leaves in mm. Default 1.2: common practice, no source.</summary>
+    public double Gap { get; private init; } = FreeFormShape.UsualRidge;
 
     /// <summary>What the variation is drawn from: the same seed gives the same stem. Default 0.</summary>
     public int Seed { get; private init; }

@@ -56,18 +56,21 @@ public sealed class Stroke : Pattern
     internal override IEnumerable<string> Facts(Wording words) =>
         [words.Stroke(Path.Length, Width)];
 
+    /// <summary>The outline of its chip.</summary>
+    internal Contour Outline => Shape(1);
+
     private protected override PatternNode Draw()
     {
         RefuseFolded();
-        return FreeFormShape.Row(Outline(1));
+        return FreeFormShape.Row(Outline);
     }
 
-    private Contour Outline(double share) =>
+    private Contour Shape(double share) =>
         StrokeOutline.Of(Path, new(Width * share, Path.Length, WidestAt));
 
     private void RefuseFolded()
     {
-        var works = FreeFormShape.LargestShare(share => FreeFormShape.IsSound(Outline(share)));
+        var works = FreeFormShape.LargestShare(share => FreeFormShape.IsSound(Shape(share)));
         if (works < 1)
             throw new PatternException(
                 $"A stroke {Guard.Text(Width)} mm wide can't follow this line: its sides would cross.",
