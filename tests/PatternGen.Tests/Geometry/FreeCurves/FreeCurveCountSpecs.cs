@@ -89,6 +89,12 @@ public class FreeCurveCountSpecs
         bool Fits(int start, int end)
         {
             var (from, to) = (points[start * finer], points[end * finer]);
+            var chord = to - from;
+            if (
+                Math.Min(chord.Dot(headings[start]), chord.Dot(headings[end]))
+                < -0.5 * chord.Length
+            )
+                return false;
             var run = Chain.Of(Biarc.Between(from, headings[start], to, headings[end]).Segments);
             // Arcs round the back are no following.
             if (
