@@ -54,7 +54,8 @@ public class FreeCurveCountSpecs
 
         var count = FreeCurve.Ellipse(Point.Origin, a, b).ToContour(e).Count;
 
-        (count / (2 * pairs)).ShouldBeLessThan(1.02);
+        // At the four ends of the axes k' is 0 and the law asks for no arcs at all: a tenth is left for these.
+        (count / (2 * pairs)).ShouldBeLessThan(1.1);
     }
 
     private static Point[] Named(string name) =>
