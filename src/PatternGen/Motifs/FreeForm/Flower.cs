@@ -109,8 +109,12 @@ public sealed partial class Flower : Pattern
 
     internal override IEnumerable<string> Facts(Wording words) => [words.Flower(Petals, Radius)];
 
-    /// <summary>Where the petals begin: a ridge away from the disc.</summary>
-    private double PetalStart => CentreRadius > 0 ? CentreRadius + Ridge : 0;
+    /// <summary>Where the petals begin: a ridge away from the disc, and where their tips are a ridge apart.</summary>
+    private double PetalStart =>
+        Math.Max(
+            CentreRadius > 0 ? CentreRadius + Ridge : 0,
+            Ridge / (2 * Math.Sin(HalfAngle))
+        );
 
     /// <summary>Half of the angle that a petal has for itself.</summary>
     private double HalfAngle => Math.PI / Petals;

@@ -31,12 +31,12 @@ public sealed class Heart : Pattern
 
     /// <summary>Returns a heart in one piece.</summary>
     /// <param name="width">Over all, in mm.</param>
-    /// <param name="height">From the point to the top of the lobes, in mm; from 0.6 to 2 times the width.</param>
+    /// <param name="height">From the point to the top of the lobes, in mm; from 0.8 to 2 times the width.</param>
     /// <exception cref="ArgumentOutOfRangeException">A size is not positive, or the height out of range.</exception>
     public static Heart Of(double width, double height)
     {
         Guard.Positive(width);
-        return new(width, Guard.Within(Guard.Positive(height), 0.6 * width, 2 * width), null);
+        return new(width, Guard.Within(Guard.Positive(height), 0.8 * width, 2 * width), null);
     }
 
     /// <summary>Returns the heart as two chips, left and right of a ridge.</summary>

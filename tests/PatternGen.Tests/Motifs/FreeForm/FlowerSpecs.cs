@@ -36,7 +36,7 @@ public class FlowerSpecs
         for (var i = 0; i < petals.Length; i++)
             FreeFormChecks
                 .Distance(petals[i], petals[(i + 1) % petals.Length])
-                .ShouldBeGreaterThanOrEqualTo((flower.CentreRadius > 0 ? flower.Ridge : 0) - 1e-6);
+                .ShouldBeGreaterThanOrEqualTo(flower.Ridge - 1e-6);
         if (flower.IsCentreCarved)
             petals.ShouldAllBe(petal =>
                 FreeFormChecks.Distance(petal, flower.Chips.Last()) > flower.Ridge - 1e-6
@@ -49,19 +49,25 @@ public class FlowerSpecs
     {
         var farthest = flower.Chips.Max(chip =>
             chip.Outline.Segments.Max(side =>
-                Enumerable.Range(0, 101).Max(i => side.PointAt(side.Length * i / 100).DistanceTo(Point.Origin))
+                Enumerable
+                    .Range(0, 101)
+                    .Max(i => side.PointAt(side.Length * i / 100).DistanceTo(Point.Origin))
             )
         );
         farthest.ShouldBe(flower.Radius, 0.01);
         var turned = flower.Turned(360.0 / flower.Petals).Chips.ToArray();
         foreach (var chip in flower.Chips)
-            turned.Min(other => other.Outline.Extents.Centre.DistanceTo(chip.Outline.Extents.Centre)).ShouldBe(0, 1e-9);
+            turned
+                .Min(other => other.Outline.Extents.Centre.DistanceTo(chip.Outline.Extents.Centre))
+                .ShouldBe(0, 1e-9);
     }
 
     [Fact]
     public void Petals_that_do_not_fit_are_refused_and_the_width_offered_works()
     {
-        var refusal = Should.Throw<PatternException>(() => Flower.Of(12, 20).WithPetalWidth(9).Chips.Count());
+        var refusal = Should.Throw<PatternException>(() =>
+            Flower.Of(12, 20).WithPetalWidth(9).Chips.Count()
+        );
 
         var width = FreeFormChecks.NumberIn(refusal.Remedies[0]);
         Flower.Of(12, 20).WithPetalWidth(width).ChipCount.ShouldBe(12);
@@ -74,6 +80,8 @@ public class FlowerSpecs
         Should.Throw<ArgumentOutOfRangeException>(() => Flower.Of(25, 20));
         Should.Throw<ArgumentOutOfRangeException>(() => Flower.Of(6, double.PositiveInfinity));
         Should.Throw<ArgumentOutOfRangeException>(() => Flower.Of(6, 20).WithCentre(13));
-        Should.Throw<PatternException>(() => Flower.Of(6, 5).WithCentre(3).WithRidge(2).Chips.Count());
+        Should.Throw<PatternException>(() =>
+            Flower.Of(6, 5).WithCentre(3).WithRidge(2).Chips.Count()
+        );
     }
 }

@@ -19,7 +19,9 @@ internal static partial class FreeFormChecks
 
     /// <summary>Least distance between two chips.</summary>
     internal static double Distance(Chip a, Chip b) =>
-        a.Outline.Segments.Min(side => b.Outline.Segments.Min(other => side.NearestTo(other).Distance));
+        a.Outline.Segments.Min(side =>
+            b.Outline.Segments.Min(other => side.NearestTo(other).Distance)
+        );
 
     /// <summary>The first number in a remedy.</summary>
     internal static double NumberIn(string remedy) =>

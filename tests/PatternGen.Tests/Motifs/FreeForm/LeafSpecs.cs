@@ -47,9 +47,11 @@ public class LeafSpecs
         var outline = Leaf.Of(30, 8).Bent(bend).WithWidestAt(widestAt).Chips.Single().Outline;
         var sides = outline.Segments.ToArray();
 
-        var corners = sides.Zip(sides.Skip(1).Append(sides[0])).Count(pair =>
-            (pair.First.TangentAt(pair.First.Length) - pair.Second.TangentAt(0)).Length > 1e-7
-        );
+        var corners = sides
+            .Zip(sides.Skip(1).Append(sides[0]))
+            .Count(pair =>
+                (pair.First.TangentAt(pair.First.Length) - pair.Second.TangentAt(0)).Length > 1e-7
+            );
         corners.ShouldBe(2);
     }
 
@@ -63,8 +65,11 @@ public class LeafSpecs
         var halves = leaf.WithVein(vein);
 
         halves.ChipCount.ShouldBe(2);
-        var standing = vein > 0 ? Leaf.Of(34, vein).Bent(25).WithWidestAt(0.4).Chips.Single().Outline.Area : 0;
-        halves.Chips.Sum(chip => chip.Outline.Area).ShouldBe(leaf.Chips.Single().Outline.Area - standing, 1e-9);
+        var standing =
+            vein > 0 ? Leaf.Of(34, vein).Bent(25).WithWidestAt(0.4).Chips.Single().Outline.Area : 0;
+        halves
+            .Chips.Sum(chip => chip.Outline.Area)
+            .ShouldBe(leaf.Chips.Single().Outline.Area - standing, 1e-9);
         FreeFormChecks.ShouldNotOverlap(halves);
     }
 

@@ -11,7 +11,10 @@ public class StemSpecs
             Stem.Spray(80),
             Stem.Spray(80, -50).Varied(7, 1),
             Stem.Spray(90, 0).Varied(3),
-            Stem.Along(FreeCurve.Through(new(0, 0), new(40, 18), new(90, 5), new(130, 25)).ToChain(), 3),
+            Stem.Along(
+                FreeCurve.Through(new(0, 0), new(40, 18), new(90, 5), new(130, 25)).ToChain(),
+                3
+            ),
         ];
 
     [Theory]
@@ -82,7 +85,11 @@ public class StemSpecs
     public void The_same_seed_gives_the_same_stem_and_another_one_another()
     {
         static Point[] Corners(Stem stem) =>
-            [.. stem.Chips.SelectMany(chip => chip.Outline.Vertices).Select(vertex => vertex.Point)];
+            [
+                .. stem
+                    .Chips.SelectMany(chip => chip.Outline.Vertices)
+                    .Select(vertex => vertex.Point),
+            ];
 
         Corners(Stem.Spray(80).Varied(5)).ShouldBe(Corners(Stem.Spray(80).Varied(5)));
         Corners(Stem.Spray(80).Varied(5)).ShouldNotBe(Corners(Stem.Spray(80).Varied(6)));
@@ -93,7 +100,9 @@ public class StemSpecs
     public void Chance_is_the_published_generator()
     {
         // Splitmix64 from seed 0 begins with 0xE220A8397B1DCDAF; value from memory. Its upper 53 bits as a share of 2^53:
-        new Chance(0).Next().ShouldBe((0xE220A8397B1DCDAF >> 11) / Math.Pow(2, 53));
+        new Chance(0)
+            .Next()
+            .ShouldBe((0xE220A8397B1DCDAF >> 11) / Math.Pow(2, 53));
     }
 
     [Fact]
@@ -106,6 +115,8 @@ public class StemSpecs
         Should.Throw<ArgumentOutOfRangeException>(() => Stem.Spray(80).WithLeafAngle(5));
         Should.Throw<ArgumentOutOfRangeException>(() => Stem.Spray(80).Diminishing(0));
         Should.Throw<ArgumentOutOfRangeException>(() => Stem.Spray(80).Varied(1, 2));
-        Should.Throw<PatternException>(() => Stem.Spray(80).WithLeaves(Leaf.Of(1, 0.4), 0.001).Chips.Count());
+        Should.Throw<PatternException>(() =>
+            Stem.Spray(80).WithLeaves(Leaf.Of(1, 0.4), 0.001).Chips.Count()
+        );
     }
 }

@@ -65,9 +65,7 @@ public class StrokeSpecs
     [Fact]
     public void A_stroke_too_wide_for_its_bend_is_refused_and_the_width_offered_works()
     {
-        var arc = Chain.Of(
-            Segment.Arc(Point.Origin, 5, Angle.Zero, Angle.FromDegrees(175))
-        );
+        var arc = Chain.Of(Segment.Arc(Point.Origin, 5, Angle.Zero, Angle.FromDegrees(175)));
 
         var refusal = Should.Throw<PatternException>(() => Stroke.Along(arc, 14).Chips.Count());
         var width = FreeFormChecks.NumberIn(refusal.Remedies[0]);
