@@ -2,25 +2,26 @@ using PatternGen.Geometry;
 
 namespace PatternGen;
 
-/// <summary>Fits a band to a rail: chooses the number of repeats and places the parts.</summary>
+/// <summary>Fits a band to a length: chooses the number of repeats and places the parts.</summary>
 internal sealed class FitSolver
 {
-    private readonly Rail _rail;
     private readonly TriangleBand _band;
     private readonly Fitting _fitting;
     private readonly FitTrouble _trouble;
     private readonly int _parts;
     private readonly double _carved;
 
-    internal FitSolver(Rail rail, TriangleBand band, Fitting fitting)
+    /// <param name="length">The whole length in mm, margins included.</param>
+    /// <param name="band">The band.</param>
+    /// <param name="fitting">How it is to be fitted.</param>
+    internal FitSolver(double length, TriangleBand band, Fitting fitting)
     {
-        _rail = rail;
         _band = band;
         _fitting = fitting;
         _parts = fitting.Centre is null ? 1 : 2;
-        _carved = rail.Length - fitting.LeftMargin - fitting.RightMargin;
+        _carved = length - fitting.LeftMargin - fitting.RightMargin;
         Question = Ask();
-        _trouble = new(rail, fitting, Question, _parts);
+        _trouble = new(length, fitting, Question, _parts);
         _trouble.RefuseContradictions();
         _trouble.RefuseNoRoom();
     }

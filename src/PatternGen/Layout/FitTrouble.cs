@@ -3,7 +3,7 @@ using PatternGen.Geometry;
 namespace PatternGen;
 
 /// <summary>Says why a band can't be fitted as asked, and the nearest that works.</summary>
-internal sealed class FitTrouble(Rail rail, Fitting fitting, PitchQuestion question, int parts)
+internal sealed class FitTrouble(double length, Fitting fitting, PitchQuestion question, int parts)
 {
     /// <summary>Figures offered as remedies are rounded to this part of a millimetre, towards what works.</summary>
     private const double Steps = 1e4;
@@ -68,9 +68,9 @@ internal sealed class FitTrouble(Rail rail, Fitting fitting, PitchQuestion quest
             : "The end margins and the centre motif";
         if (!(question.Length >= ShortestCarved))
             throw new PatternException(
-                $"{taken} take {Text(Taken)} mm, which leaves nothing of the {Text(rail.Length)} mm to carve.",
+                $"{taken} take {Text(Taken)} mm, which leaves nothing of the {Text(length)} mm to carve.",
                 BandStart,
-                [$"less than {Text(rail.Length)} mm for them together"]
+                [$"less than {Text(length)} mm for them together"]
             );
         if (question.Length / question.Min <= PitchQuestion.MaxRepeats)
             return;
@@ -167,12 +167,12 @@ internal sealed class FitTrouble(Rail rail, Fitting fitting, PitchQuestion quest
     {
         var shorter = SeenLength((fewer + question.Extra) * question.Max);
         var longer = SeenLength((more + question.Extra) * question.Min);
-        if (shorter < rail.Length)
+        if (shorter < length)
             yield return $"a seen length of {Down(shorter)} mm ({Repeats(fewer)})";
         else
             longer = SeenLength((fewer + question.Extra) * question.Min);
-        if (longer > rail.Length)
-            yield return $"a seen length of {Up(longer)} mm ({Repeats(shorter < rail.Length ? more : fewer)})";
+        if (longer > length)
+            yield return $"a seen length of {Up(longer)} mm ({Repeats(shorter < length ? more : fewer)})";
     }
 
     private IEnumerable<string> Pitches(int fewer, int more)

@@ -95,7 +95,7 @@ public sealed class RailBorder : Pattern
 
     private BandPlan Solve()
     {
-        var solver = new FitSolver(Rail, Band, _fitting);
+        var solver = new FitSolver(Rail.Length, Band, _fitting);
         return _pitch is null ? solver.Solve() : solver.AtPitch(_pitch());
     }
 }

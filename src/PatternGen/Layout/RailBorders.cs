@@ -76,7 +76,7 @@ public sealed class RailBorders : IReadOnlyList<RailBorder>
     {
         FitSolver[] solvers =
         [
-            .. _places.Select(place => new FitSolver(place.Rail, _band, FittingOfEach())),
+            .. _places.Select(place => new FitSolver(place.Rail.Length, _band, FittingOfEach())),
         ];
         return SharedPitch.Find([.. solvers.Select(solver => solver.Question)], _fitting.PitchStep);
     }
