@@ -12,8 +12,12 @@ internal sealed class CornerFinder(
     double within
 )
 {
+    private readonly double _on = path.Tolerance.Merge;
     private int _next;
     private double _before;
+
+    /// <summary>Whether a place lies on the corner itself.</summary>
+    internal bool IsOn(PathCorner corner, double length) => Away(corner, length) <= _on;
 
     /// <summary>The nearest corner of those near enough; null if there is none.</summary>
     internal PathCorner? Near(double length)
@@ -28,7 +32,7 @@ internal sealed class CornerFinder(
         var ahead = At(_next);
         var behind = At(_next - 1);
         var nearest = Away(behind, length) < Away(ahead, length) ? behind : ahead;
-        return Away(nearest, length) <= within ? nearest : null;
+        return Away(nearest, length) <= Math.Max(within, _on) ? nearest : null;
     }
 
     /// <summary>The corner of an index, which goes round; at the ends of an open path the last one there is.</summary>

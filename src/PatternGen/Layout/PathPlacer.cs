@@ -27,7 +27,7 @@ internal sealed class PathPlacer
         _motifs = motifs;
         _walker = new(path);
         var within = settings.Corners == PathCorners.Turned ? settings.Clearance : 0;
-        _finder = new(path, plan.Corners, Math.Max(within, path.Tolerance.Merge));
+        _finder = new(path, plan.Corners, within);
         _facing = new(settings.Heading, path);
         var used = plan.Fit.Stretches.Where(stretch => stretch.Repeats > 0).ToArray();
         _first = used[0].First;
@@ -76,10 +76,8 @@ internal sealed class PathPlacer
         if (_finder.Near(length) is not { } corner)
             return new(_walker.Point, _walker.Tangent, _walker.Tangent, 1, _walker.Curvature);
         // On the corner both sides count alike; beside it only the motif is turned.
-        return
-            Math.Abs(corner.Length - length) <= _path.Tolerance.Merge
-            || Math.Abs(Math.Abs(corner.Length - length) - _path.Length) <= _path.Tolerance.Merge
-            ? new(corner.Point, corner.Tangent, corner.Tangent, corner.Mitre, 0)
+        return _finder.IsOn(corner, length)
+            ? new(_walker.Point, corner.Tangent, corner.Tangent, corner.Mitre, 0)
             : new(_walker.Point, _walker.Tangent, corner.Tangent, 1, _walker.Curvature);
     }
 
