@@ -32,6 +32,7 @@ internal sealed class PathSolver
     internal PathPlan Solve()
     {
         _trouble.RefuseContradictions(Room);
+        _trouble.RefuseTooMany();
         (double From, double To)[] spans = [.. Spans()];
         PathStretch[] stretches = [.. spans.Select(span => Fitted(span.From, span.To))];
         if (stretches.All(stretch => stretch.Repeats == 0))
@@ -102,7 +103,6 @@ internal sealed class PathSolver
     {
         var length = to - from;
         var question = Question(length);
-        _trouble.RefuseTooMany(length);
         if (_settings.Corners == PathCorners.Motif && length < -_path.Tolerance.Merge)
             throw _trouble.CornersTooNear(from, length);
         if (_settings.IsExact)

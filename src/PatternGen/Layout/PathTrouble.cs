@@ -67,15 +67,15 @@ internal sealed class PathTrouble(SegmentRun path, PathSettings settings, bool i
                     );
     }
 
-    internal void RefuseTooMany(double length)
+    internal void RefuseTooMany()
     {
         var least = settings.IsExact ? settings.Spacing : settings.Min;
-        if (length / least > MaxRepeats)
+        if (path.Length / least > MaxRepeats)
             throw new PatternException(
-                $"{Text(length)} mm at a spacing of {least:0.######e0} mm would take over {MaxRepeats} repeats.",
+                $"{Text(path.Length)} mm at a spacing of {least:0.######e0} mm would take over {MaxRepeats} repeats.",
                 remedies:
                 [
-                    $"a spacing of at least {FitTrouble.Up(length / MaxRepeats * settings.Spacing / least)} mm",
+                    $"a spacing of at least {FitTrouble.Up(path.Length / MaxRepeats * settings.Spacing / least)} mm",
                 ]
             );
     }
