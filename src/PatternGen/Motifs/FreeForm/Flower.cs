@@ -111,10 +111,7 @@ public sealed partial class Flower : Pattern
 
     /// <summary>Where the petals begin: a ridge away from the disc, and where their tips are a ridge apart.</summary>
     private double PetalStart =>
-        Math.Max(
-            CentreRadius > 0 ? CentreRadius + Ridge : 0,
-            Ridge / (2 * Math.Sin(HalfAngle))
-        );
+        Math.Max(CentreRadius > 0 ? CentreRadius + Ridge : 0, Ridge / (2 * Math.Sin(HalfAngle)));
 
     /// <summary>Half of the angle that a petal has for itself.</summary>
     private double HalfAngle => Math.PI / Petals;
