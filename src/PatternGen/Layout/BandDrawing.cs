@@ -32,8 +32,7 @@ internal sealed class BandDrawing(
         List<Chain> lines = [];
         foreach (var y in band.Rules)
             lines.Add(_track.Along(from, to, y));
-        foreach (var part in plan.Parts)
-        foreach (var x in (double[])[part.Start, part.End])
+        foreach (var x in Ends())
             if (x > from && x < to)
                 lines.Add(_track.Across(x, band.Height));
         return new MotifNode
@@ -42,6 +41,11 @@ internal sealed class BandDrawing(
             LineCuts = [.. plan.Parts.SelectMany(Grooves)],
         };
     }
+
+    private IEnumerable<double> Ends() =>
+        _track.IsClosed
+            ? []
+            : plan.Parts.SelectMany(part => (IEnumerable<double>)[part.Start, part.End]);
 
     private IEnumerable<LineCut> Grooves(Stations part) =>
         band.GrooveHeights()

@@ -28,4 +28,14 @@ public partial class Wording
     /// <param name="length">Length of the path in mm.</param>
     public virtual string PathBorder(double length) =>
         $"Band along a path of {Millimetres(length)}";
+
+    /// <summary>How a motif is bent: <c>bent along a path of 512.4 mm, 32 repeats of 16.0125 mm</c>.</summary>
+    /// <param name="length">Length of the path in mm.</param>
+    /// <param name="repeats">Number of repeats.</param>
+    /// <param name="pitch">Length of each in mm.</param>
+    public virtual string Bent(double length, int repeats, double pitch)
+    {
+        var path = $"bent along a path of {Millimetres(length)}";
+        return repeats == 1 ? path : $"{path}, {repeats} repeats of {Millimetres(pitch, 4)}";
+    }
 }

@@ -15,8 +15,11 @@ internal sealed record BentStyle(BentSides Sides, double Accuracy, BandLine Pitc
         this with
         {
             Sides = Guard.Defined(sides),
-            Accuracy = Guard.Within(accuracy, 1e-6, 1),
+            Accuracy = Checked(accuracy),
         };
+
+    /// <summary>An accuracy in mm: finer than a wavelength of light no knife is, and coarser than a millimetre no eye.</summary>
+    internal static double Checked(double accuracy) => Guard.Within(accuracy, 1e-6, 1);
 
     /// <summary>Where a band lies beside a path.</summary>
     /// <param name="band">The band.</param>

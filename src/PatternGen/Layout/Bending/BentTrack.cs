@@ -25,7 +25,7 @@ internal sealed class BentTrack(BendLine line, ChipBender bender) : BandTrack
         for (var i = 0; i < count; i++)
         {
             var bent = bender.Bend(chip, stations.At(first + 2 * i));
-            if (bent == open)
+            if (ReferenceEquals(bent, open))
                 continue;
             Close(i);
             (open, since) = (bent, i);

@@ -33,6 +33,10 @@ internal sealed class ChipBender(
         return bent;
     }
 
+    /// <summary>Returns the corners of a run as it is bent where its station lies at an x; without the end of an open one.</summary>
+    internal IEnumerable<BentCorner> Corners(SegmentRun run, double station) =>
+        run.Segments.SelectMany(side => Side(side, station));
+
     /// <summary>Where a place of a chip that lies on several stretches comes to lie, in the frame of its station.</summary>
     private Point Across(BendPlace place, double station, double middle) =>
         BentStation
@@ -51,10 +55,10 @@ internal sealed class ChipBender(
         var places = new List<BendPlace>();
         foreach (var ring in chip.Holes.Prepend(chip.Outline))
         {
-            BentCorner[] corners =
-            [
-                .. ring.Segments.SelectMany(side => Side(side, station, chip.Cut.IsStabbed)),
-            ];
+            // A stab-cut chip has three sides, and a straight one across from its tip.
+            BentCorner[] corners = chip.Cut.IsStabbed
+                ? [.. ring.Vertices.Select(one => new BentCorner(At(one.Point), one.Bulge))]
+                : [.. Corners(ring, station)];
             rings.Add(new(corners.Select(one => new Vertex(locate(one.Place), one.Bulge))));
             places.AddRange(corners.Select(corner => corner.Place));
         }
@@ -63,12 +67,9 @@ internal sealed class ChipBender(
     }
 
     /// <summary>The corners where the parts of a bent side begin.</summary>
-    private IEnumerable<BentCorner> Side(Segment side, double station, bool isStabbed)
+    private IEnumerable<BentCorner> Side(Segment side, double station)
     {
         var (from, to) = (side.Start, side.End);
-        // A stab-cut chip has three sides, and a straight one across from its tip.
-        if (isStabbed)
-            return [new(At(from), side.Bulge)];
         if (side.IsLine && Math.Abs(from.Y - to.Y) <= Same)
             return Level(from, to.X, station);
         if (side.IsLine && (sides == BentSides.Straight || Math.Abs(from.X - to.X) <= Same))
@@ -83,7 +84,7 @@ internal sealed class ChipBender(
         {
             var turn = line.PieceAcross(station + stops[i - 1], station + stops[i]).Turn;
             foreach (var part in BentArc.Parts(stops[i - 1], stops[i], turn))
-                yield return new(At(new(part.X, from.Y)), part.Bulge);
+                yield return new(At(new Point(part.X, from.Y)), part.Bulge);
         }
     }
 
@@ -99,7 +100,7 @@ internal sealed class ChipBender(
             foreach (var corner in BentCurve.Fit(piece, part, accuracy))
                 yield return corner with
                 {
-                    Place = At(new(corner.Place.X, corner.Place.Y)),
+                    Place = At(new BendPlace(corner.Place.X, corner.Place.Y)),
                 };
         }
     }
@@ -113,12 +114,14 @@ internal sealed class ChipBender(
         return joints;
     }
 
+    private BendPlace At(Point point) => At(new BendPlace(point.X, point.Y));
+
     /// <summary>A place on the band, on a rule if it is meant to be.</summary>
-    private BendPlace At(Point point)
+    private BendPlace At(BendPlace place)
     {
         foreach (var level in levels)
-            if (Math.Abs(point.Y - level) <= Same)
-                return new(point.X, level);
-        return new(point.X, point.Y);
+            if (Math.Abs(place.Y - level) <= Same)
+                return place with { Y = level };
+        return place;
     }
 }
