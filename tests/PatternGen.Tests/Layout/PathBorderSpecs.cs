@@ -59,7 +59,7 @@ public class PathBorderSpecs
         }
     }
 
-    /// <summary>Lengths are measured on the middle, here the path itself, so corners on the rules lie beside whole and half repeats.</summary>
+    /// <summary>Lengths are measured on the middle, here the path itself, so tips on it lie at whole and half repeats.</summary>
     [Fact]
     public void Repeats_are_equally_long_where_the_pitch_is_measured()
     {
@@ -69,7 +69,7 @@ public class PathBorderSpecs
             border.Fit.Pitch.ShouldBe(path.Length / border.Fit.Repeats, 1e-9);
 
             foreach (var chip in border.Chips)
-            foreach (var corner in BandCorners(chip, path))
+            foreach (var corner in Tips(chip, path))
             {
                 var halves = path.Nearest(corner).Length / border.Fit.Pitch * 2;
                 halves.ShouldBe(Math.Round(halves), 1e-6);
@@ -178,8 +178,8 @@ public class PathBorderSpecs
         Outlines().ShouldBe(Outlines());
     }
 
-    /// <summary>Those of the three corners that lie on a rule; the others are where a side crosses a joint.</summary>
-    private static IEnumerable<Point> BandCorners(Chip chip, SegmentRun path) =>
+    /// <summary>The corners that lie on the path.</summary>
+    private static IEnumerable<Point> Tips(Chip chip, SegmentRun path) =>
         chip
             .Outline.Vertices.Select(corner => corner.Point)
             .Where(point => path.Nearest(point).Distance < 1e-9);

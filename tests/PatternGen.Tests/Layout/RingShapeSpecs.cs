@@ -54,9 +54,12 @@ public class RingShapeSpecs
                 border = border.FacingIn();
             Point Polar(Point flat)
             {
-                var out_ = (inwards ? -1 : 1) * (flat.Y - band.Height / 2);
+                var outward = (inwards ? -1 : 1) * (flat.Y - band.Height / 2);
                 var angle = Math.PI / 2 + (inwards ? 1 : -1) * flat.X / radius;
-                return new((radius + out_) * Math.Cos(angle), (radius + out_) * Math.Sin(angle));
+                return new(
+                    (radius + outward) * Math.Cos(angle),
+                    (radius + outward) * Math.Sin(angle)
+                );
             }
             var rail = Rail.Of(Math.Tau * radius, band.Height)
                 .Border(band)

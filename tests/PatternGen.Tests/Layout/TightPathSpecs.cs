@@ -102,6 +102,22 @@ public class TightPathSpecs
         taken.ShouldBeGreaterThan(15);
     }
 
+    /// <summary>The first margin ends 200 mm along the path, past both half circles: on the line to the right at its end.</summary>
+    [Fact]
+    public void What_does_not_fit_is_refused_at_its_place_on_the_path()
+    {
+        var path = BentChecks.Ess(25);
+
+        var refusal = Should.Throw<PatternException>(() =>
+            path.Border(Band, offset: 0)
+                .Fitted(f => f.EndMargins(200, 46))
+                .PitchOn(BandLine.LowerEdge)
+                .Fit
+        );
+
+        refusal.Place.ShouldNotBeNull().DistanceTo(path.PointAt(200)).ShouldBe(0, 1e-9);
+    }
+
     [Fact]
     public void Bad_input_is_refused()
     {
