@@ -18,10 +18,10 @@ public sealed partial class Frame
         RefuseNoOpening();
     }
 
-    private Frame(Frame other)
+    private Frame(Frame other, double? memberWidth = null)
     {
         Outline = other.Outline;
-        MemberWidth = other.MemberWidth;
+        MemberWidth = memberWidth ?? other.MemberWidth;
         HasOpening = other.HasOpening;
         IsOneBoard = other.IsOneBoard;
         Name = other.Name;
@@ -92,6 +92,13 @@ public sealed partial class Frame
     [Pure]
     public Frame Lid() => new(this) { IsOneBoard = true, HasOpening = false };
 
+    internal Frame WithMembers(double width)
+    {
+        var frame = new Frame(this, width);
+        frame.RefuseNoOpening();
+        return frame;
+    }
+
     /// <summary>Returns the frame with a band carved round it, mitred at the corners.</summary>
     /// <param name="band">The band. Its lower edge lies outside.</param>
     /// <param name="fromEdge">Distance in mm from the outer edge to the lowest rule; centred on the members if not given.</param>
@@ -148,17 +155,19 @@ public sealed partial class Frame
 
     private void RefuseNoOpening()
     {
+        if (Outline.IsOpenAt(MemberWidth))
+            return;
         var shortest = Outline.Sides.MinBy(side => side.LengthAt(MemberWidth))!;
         var isTooWide =
             shortest.LengthAt(MemberWidth) <= Tolerance.ForExtent(shortest.Length).Merge;
-        if (!isTooWide && !Inner.CrossesItself())
-            return;
         // All sides shrink in proportion to the width.
         var most = Outline
             .Sides.Where(side => side.First + side.Last > 0)
             .Min(side => side.Length / (side.First + side.Last));
         throw new PatternException(
-            $"Members {Guard.Text(MemberWidth)} mm wide leave no opening in a frame of {Guard.Text(Width)} × {Guard.Text(Height)} mm.",
+            HasOpening
+                ? $"Members {Guard.Text(MemberWidth)} mm wide leave no opening in a frame of {Guard.Text(Width)} × {Guard.Text(Height)} mm."
+                : $"A border {Guard.Text(MemberWidth)} mm wide leaves nothing inside a panel of {Guard.Text(Width)} × {Guard.Text(Height)} mm.",
             FrameOutline.PointAt(shortest, MemberWidth),
             [
                 isTooWide ? $"members less than {Guard.Text(most)} mm wide" : "narrower members",

@@ -80,7 +80,10 @@ public sealed partial class FrameBorder : Pattern
             }
         );
 
-    /// <summary>Returns the border with a compass drawing in each corner: its petals carved if it has any, else all that may be carved.</summary>
+    /// <summary>
+    /// Returns the border with a compass drawing in each corner: its petals carved if it has any, else all that may be
+    /// carved. What the drawing has on the x axis, as rosettes their first petal, points to the corner.
+    /// </summary>
     /// <inheritdoc cref="Corners(Pattern, double?, double, FrameTurn)"/>
     [Pure]
     public FrameBorder Corners(
@@ -88,7 +91,16 @@ public sealed partial class FrameBorder : Pattern
         double? size = null,
         double margin = 0,
         FrameTurn turn = FrameTurn.ToTheCorner
-    ) => Corners(PetalsOf(Guard.NotNull(motif)), size, margin, turn);
+    )
+    {
+        var petals = PetalsOf(Guard.NotNull(motif));
+        return Corners(
+            turn == FrameTurn.ToTheCorner ? petals.Turned(90) : petals,
+            size,
+            margin,
+            turn
+        );
+    }
 
     /// <summary>Returns the border with a corner piece of the band's own: the rules mitred, each cell between them halved by its diagonal.</summary>
     /// <remarks>
@@ -200,6 +212,12 @@ public sealed partial class FrameBorder : Pattern
             : drawing.Carve(_ => true);
 
     private protected override PatternNode Draw() => _drawing.Value.Root();
+
+    /// <summary>The same border on a lid.</summary>
+    internal FrameBorder OnLid() => new(Frame.Lid(), _design);
+
+    /// <summary>The same border on a board that differs in its name.</summary>
+    internal FrameBorder On(Frame board) => new(board, _design);
 
     private FrameBorder With(FrameDesign design) => new(Frame, design);
 }

@@ -50,7 +50,7 @@ internal sealed class FrameDrawing
                 nodes.Add(CentreOf(side, ring, centre));
             sides[side] = Member(side, GroupNode.Of(nodes));
         }
-        return GroupNode.Of(sides);
+        return GroupNode.Of([drawing.Grooves(), .. sides]);
     }
 
     private PlacedNode CentreOf(int side, FrameRing ring, Pattern centre)
@@ -86,7 +86,7 @@ internal sealed class FrameDrawing
                     : band
             );
         }
-        return GroupNode.Of(sides);
+        return wraps ? GroupNode.Of([drawing.Grooves(), .. sides]) : GroupNode.Of(sides);
     }
 
     private (double First, double Last) Taken(int side, FrameRing ring)

@@ -9,7 +9,7 @@ internal sealed class FrameOutline
     private readonly FrameSide[] _sides;
 
     /// <param name="corners">Counter-clockwise, no three in a row on one line.</param>
-    internal FrameOutline(params Point[] corners)
+    internal FrameOutline(Point[] corners)
     {
         _corners = corners;
         var along = new Vector[corners.Length];
@@ -37,6 +37,11 @@ internal sealed class FrameOutline
     /// <summary>The outline, or a line within it at the same distance everywhere.</summary>
     internal Contour Ring(double height) =>
         Contour.Polygon(_sides.Select(side => PointAt(side, height)));
+
+    /// <summary>Whether the line at a distance within still goes round something, without crossing itself.</summary>
+    internal bool IsOpenAt(double height) =>
+        _sides.All(side => side.LengthAt(height) > Tolerance.ForExtent(side.Length).Merge)
+        && !Ring(height).CrossesItself();
 
     /// <summary>The mitres, one for each corner, that remember their points.</summary>
     internal MitreLine[] Mitres() => [.. _sides.Select(side => new MitreLine(side))];

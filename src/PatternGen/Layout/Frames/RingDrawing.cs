@@ -5,16 +5,19 @@ namespace PatternGen;
 /// <summary>Draws what of a ring runs into the mitres: rules, grooves and the chips that the mitres have shaped.</summary>
 internal sealed class RingDrawing(FrameOutline outline, FrameRing ring, MitreLine[] mitres)
 {
-    /// <summary>Rules and grooves of a side, from mitre to mitre.</summary>
+    /// <summary>Rules of a side, from mitre to mitre.</summary>
     internal MotifNode Rules(int side) =>
+        new() { LayoutLines = [.. ring.Band.Rules.Select(y => Rule(side, y))] };
+
+    /// <summary>The margins' grooves, each cut all round.</summary>
+    internal MotifNode Grooves() =>
         new()
         {
-            LayoutLines = [.. ring.Band.Rules.Select(y => Rule(side, y))],
             LineCuts =
             [
                 .. ring
                     .Band.GrooveHeights()
-                    .Select(y => new LineCut(Rule(side, y), ring.Band.LineCutWidth)),
+                    .Select(y => new LineCut(Round(y), ring.Band.LineCutWidth)),
             ],
         };
 
@@ -55,6 +58,14 @@ internal sealed class RingDrawing(FrameOutline outline, FrameRing ring, MitreLin
 
     private Transform Placement(int side) =>
         Transform.Move(0, ring.From).Then(outline.Sides[side].Placement);
+
+    /// <summary>A line all round. It begins in the middle of a side, so that no corner is an end of it.</summary>
+    private Chain Round(double y)
+    {
+        Point[] corners = [.. mitres.Select(mitre => mitre.At(ring.From + y))];
+        var middle = corners[^1].Towards(corners[0], 0.5);
+        return new([new Vertex(middle), .. corners.Select(corner => new Vertex(corner)), middle]);
+    }
 
     private Chain Rule(int side, double y) =>
         Chain.Line(
