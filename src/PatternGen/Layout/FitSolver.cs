@@ -56,14 +56,12 @@ internal sealed class FitSolver
 
     private PitchQuestion Ask()
     {
-        var nominal = _fitting.NominalPitch ?? _band.NominalPitch;
-        var (min, max) = _fitting.PitchLimits ?? (nominal * 2 / 3, nominal * 4 / 3);
         var parity =
             _fitting.Ends == EndRule.TurnedAtMiddle && _parts == 1
                 ? RepeatParity.Even
                 : _fitting.Parity;
         var length = _parts == 1 ? _carved : (_carved - _fitting.CentreWidth) / 2;
-        return new(length, nominal, min, max, parity, IsShifted ? 0.5 : 0);
+        return _fitting.Ask(length, _band, parity, IsShifted ? 0.5 : 0);
     }
 
     private BandPlan Plan(int repeats, double pitch, double leftOver)

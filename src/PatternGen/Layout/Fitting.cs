@@ -153,8 +153,22 @@ public sealed class Fitting
     {
         if (PitchLimits is not null)
             return this;
-        var nominal = NominalPitch ?? band.NominalPitch;
+        var nominal = NominalFor(band);
         return PitchBetween(nominal * (1 - SharedLimit), nominal * (1 + SharedLimit));
+    }
+
+    /// <summary>The pitch aimed at for a band.</summary>
+    internal double NominalFor(TriangleBand band) => NominalPitch ?? band.NominalPitch;
+
+    /// <summary>The shortest and the longest pitch allowed for a band.</summary>
+    internal (double Min, double Max) LimitsFor(TriangleBand band) =>
+        PitchLimits ?? (NominalFor(band) * 2 / 3, NominalFor(band) * 4 / 3);
+
+    /// <summary>What a length to fill asks of the pitch.</summary>
+    internal PitchQuestion Ask(double length, TriangleBand band, RepeatParity parity, double extra)
+    {
+        var (min, max) = LimitsFor(band);
+        return new(length, NominalFor(band), min, max, parity, extra);
     }
 }
 

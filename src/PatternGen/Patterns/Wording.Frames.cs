@@ -50,10 +50,11 @@ public partial class Wording
     /// <param name="sides">Their numbers, from 1, counter-clockwise; in a rectangle 1 is the lower one.</param>
     /// <param name="isRectangle">Whether the sides have names.</param>
     /// <param name="isAll">Whether they are all that there are.</param>
+    /// <remarks>A band that bends round the corners has no sides: the list is empty.</remarks>
     public virtual string FrameSides(IReadOnlyList<int> sides, bool isRectangle, bool isAll)
     {
-        if (isAll)
-            return "all sides";
+        if (isAll || sides.Count == 0)
+            return sides.Count == 0 ? "all round" : "all sides";
         string[] names =
         [
             .. sides.Select(side =>
@@ -92,6 +93,7 @@ public partial class Wording
             FrameCorner.Mitre => "Corners mitred",
             FrameCorner.Block => "A motif in each corner",
             FrameCorner.Wrapped => "Corner pieces of the band's own",
+            FrameCorner.Bent => "Bent round the corners",
             _ => "Corners butted",
         };
 }

@@ -17,7 +17,7 @@ public sealed partial class Frame
         for (var i = 0; i < SideCount; i++)
         {
             var side = Outline.Sides[i];
-            var outer = FrameOutline.PointAt(side, 0);
+            var outer = OuterEndOfMitre(i);
             if (corner is FrameCorner.Mitre or FrameCorner.Wrapped)
                 yield return Chain.Line(outer, FrameOutline.PointAt(side, MemberWidth));
             else if (
@@ -30,5 +30,15 @@ public sealed partial class Frame
                         side.Placement.Apply(new Point(x, MemberWidth))
                     );
         }
+    }
+
+    /// <summary>Where the mitre comes out of the wood.</summary>
+    private Point OuterEndOfMitre(int corner)
+    {
+        var side = Outline.Sides[corner];
+        // From the centre of the corner's arc, the radius lies along the mitre.
+        var centre = FrameOutline.PointAt(side, Math.Sign(side.First) * CornerRadius);
+        var outwards = Outline.Bisector(corner) + Angle.FromDegrees(side.First > 0 ? 180 : 0);
+        return centre.Polar(CornerRadius, outwards);
     }
 }

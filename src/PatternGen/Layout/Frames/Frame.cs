@@ -24,6 +24,7 @@ public sealed partial class Frame
         MemberWidth = memberWidth ?? other.MemberWidth;
         HasOpening = other.HasOpening;
         IsOneBoard = other.IsOneBoard;
+        CornerRadius = other.CornerRadius;
         Name = other.Name;
     }
 
@@ -40,16 +41,19 @@ public sealed partial class Frame
     public int SideCount => Outline.Sides.Count;
 
     /// <summary>The outer edge, counter-clockwise.</summary>
-    public Contour Outer => Outline.Ring(0);
+    public Contour Outer => RingAt(0);
 
     /// <summary>The edge of the opening, counter-clockwise, or the line where it would be.</summary>
-    public Contour Inner => Outline.Ring(MemberWidth);
+    public Contour Inner => RingAt(MemberWidth);
 
     /// <summary>Whether there is an opening; a lid has none. Default yes.</summary>
     public bool HasOpening { get; private init; } = true;
 
     /// <summary>Whether it is one piece of wood, with one grain. Default no: each side has the grain along it.</summary>
     public bool IsOneBoard { get; private init; }
+
+    /// <summary>Radius of the corners at the outer edge in mm; those of the opening have the same centres. Default 0: sharp.</summary>
+    public double CornerRadius { get; private init; }
 
     /// <summary>What the piece is called in captions; null, the default, for its size.</summary>
     public string? Name { get; private init; }
@@ -82,6 +86,17 @@ public sealed partial class Frame
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(name);
         return new(this) { Name = name };
+    }
+
+    /// <summary>Returns the frame with rounded corners. Bands keep their own: <see cref="FrameBorder.Bent"/> lets them follow.</summary>
+    /// <param name="radius">Radius at the outer edge in mm, 0 for sharp corners. An opening in members as wide as that or wider has sharp ones.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The radius is negative.</exception>
+    /// <exception cref="PatternException">A side is too short for it.</exception>
+    [Pure]
+    public Frame Rounded(double radius)
+    {
+        RefuseRadius(Guard.NotNegative(radius));
+        return new(this) { CornerRadius = radius };
     }
 
     /// <summary>Returns the frame cut out of one board, so that all sides have the board's grain.</summary>
@@ -150,6 +165,19 @@ public sealed partial class Frame
                 [$"at most {Guard.Text(room)} mm from the edge"]
             );
     }
+
+    internal void RefuseRadius(double radius)
+    {
+        var largest = Outline.LargestRadius;
+        if (radius > largest)
+            throw new PatternException(
+                $"A radius of {Guard.Text(radius)} mm takes more than the shortest side has.",
+                remedies: [$"a radius of at most {Guard.Text(Math.Floor(largest * 1e4) / 1e4)} mm"]
+            );
+    }
+
+    private Contour RingAt(double height) =>
+        CornerRadius > 0 ? Outline.Rounded(height, CornerRadius) : Outline.Ring(height);
 
     private double Rounding => Tolerance.ForExtent(MemberWidth).Merge;
 

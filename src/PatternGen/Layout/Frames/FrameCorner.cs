@@ -14,4 +14,7 @@ public enum FrameCorner
 
     /// <summary>Two sides run through to the ends of the piece, and the other two stop against them.</summary>
     Butt,
+
+    /// <summary>They bend round it.</summary>
+    Bent,
 }

@@ -19,6 +19,9 @@ internal sealed record FrameDesign(IReadOnlyList<FrameRing> Rings)
 
     internal FrameThrough Through { get; init; } = FrameThrough.Upright;
 
+    /// <summary>Radius at the outer edge round which bands bend, in mm; null for the wood's own.</summary>
+    internal double? Radius { get; init; }
+
     internal bool SamePitch { get; init; }
 
     /// <summary>Whether leaning bands turn round at the middle of each side, so that the frame has the mirrors of its outline.</summary>

@@ -22,7 +22,14 @@ internal sealed class FrameDrawing
         if (design.Corner == FrameCorner.Block)
             _motifs = new(frame, design);
         for (var ring = 0; ring < design.Rings.Count; ring++)
-            _rings.Add(design.Corner == FrameCorner.Mitre ? Mitred(ring) : Straight(ring));
+            _rings.Add(
+                design.Corner switch
+                {
+                    FrameCorner.Mitre => Mitred(ring),
+                    FrameCorner.Bent => Bent(ring),
+                    _ => Straight(ring),
+                }
+            );
     }
 
     /// <summary>The fits, band by band from the outermost, and side by side.</summary>
@@ -51,6 +58,17 @@ internal sealed class FrameDrawing
             sides[side] = Member(side, GroupNode.Of(nodes));
         }
         return GroupNode.Of([drawing.Grooves(), .. sides]);
+    }
+
+    private PatternNode Bent(int index)
+    {
+        var bent = new BentRing(
+            _outline,
+            _design.Rings[index],
+            _design.Radius ?? _frame.CornerRadius
+        );
+        _fits.Add(SideFit.Round(index + 1, bent.Length, bent.Fit));
+        return bent.Draw();
     }
 
     private PlacedNode CentreOf(int side, FrameRing ring, Pattern centre)

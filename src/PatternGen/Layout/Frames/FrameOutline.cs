@@ -38,6 +38,58 @@ internal sealed class FrameOutline
     internal Contour Ring(double height) =>
         Contour.Polygon(_sides.Select(side => PointAt(side, height)));
 
+    /// <summary>
+    /// The outline, or a line within it, with rounded corners that have one centre each at all distances. It begins in the
+    /// middle of side 1.
+    /// </summary>
+    /// <param name="height">Distance from the outer edge in mm.</param>
+    /// <param name="radius">Radius in mm at the outer edge; farther in it is less, and more where a corner points in.</param>
+    internal Contour Rounded(double height, double radius)
+    {
+        List<Vertex> line =
+        [
+            new(PointAt(_sides[0], height).Towards(PointAt(_sides[1], height), 0.5)),
+        ];
+        for (var i = 1; i <= _sides.Length; i++)
+        {
+            var (before, after) = (_sides[i - 1], _sides[i % _sides.Length]);
+            var there = Math.Max(0, radius - Math.Sign(after.First) * height);
+            var corner = PointAt(after, height);
+            if (there == 0)
+            {
+                line.Add(new(corner));
+                continue;
+            }
+            // The arc begins and ends as far from the corner, and turns as the sides do.
+            var taken = there * Math.Abs(after.First);
+            var turn = 2 * Math.Atan(after.First);
+            line.Add(
+                new(corner - before.Placement.Apply(new Vector(taken, 0)), Math.Tan(turn / 4))
+            );
+            line.Add(new(corner + after.Placement.Apply(new Vector(taken, 0))));
+        }
+        return new(line);
+    }
+
+    /// <summary>The largest radius at the outer edge for which each side has room for the arcs at both its ends.</summary>
+    internal double LargestRadius =>
+        _sides.Min(side => side.Length / (Math.Abs(side.First) + Math.Abs(side.Last)));
+
+    /// <summary>
+    /// How many times something has to be repeated to stand alike about each mirror of the outline that goes through the
+    /// middle of side 1: 4 for a square, 2 for another rectangle, 1 if there may be no mirror.
+    /// </summary>
+    internal int Mirrors
+    {
+        get
+        {
+            var (length, merge) = (_sides[0].Length, Tolerance.ForExtent(_sides[0].Length).Merge);
+            if (_sides.All(side => Math.Abs(side.Length - length) <= merge) && HasEqualCorners())
+                return _sides.Length;
+            return IsRectangle ? 2 : 1;
+        }
+    }
+
     /// <summary>Whether the line at a distance within still goes round something, without crossing itself.</summary>
     internal bool IsOpenAt(double height) =>
         _sides.All(side => side.LengthAt(height) > Tolerance.ForExtent(side.Length).Merge)
@@ -55,6 +107,9 @@ internal sealed class FrameOutline
 
     internal static Point PointAt(FrameSide side, double height) =>
         side.Placement.Apply(new Point(side.StartAt(height), height));
+
+    private bool HasEqualCorners() =>
+        _sides.All(side => Math.Abs(side.First - _sides[0].First) <= Tolerance.ForExtent(1).Merge);
 
     /// <summary>Cotangent of half the inside angle, by the half-angle formula: exactly 1 at a right angle.</summary>
     private static double Mitre(Vector before, Vector after) =>

@@ -19,7 +19,7 @@ public sealed class SideFit
         AskedPitch = asked;
     }
 
-    /// <summary>Number of the side, counter-clockwise from 1: the lower side of a rectangle.</summary>
+    /// <summary>Number of the side, counter-clockwise from 1: the lower side of a rectangle; 0 for a band that bends round all of them.</summary>
     public int Side { get; }
 
     /// <summary>Number of the band, from the outermost, 1.</summary>
@@ -27,7 +27,7 @@ public sealed class SideFit
 
     /// <summary>
     /// Length that was divided, in mm: of a mitred band from mitre to mitre on the rule nearest to the middle of its rows,
-    /// else the side between its corners. 320 mm with a rule 11 mm from the edge make 298 mm between mitres.
+    /// else the side between its corners, or the way round. 320 mm with a rule 11 mm from the edge make 298 mm between mitres.
     /// </summary>
     public double Length { get; }
 
@@ -67,7 +67,8 @@ public sealed class SideFit
     }
 
     /// <summary>Returns the fit in English words, with the number of the side.</summary>
-    public override string ToString() => $"Side {Side}: {InWords()}";
+    public override string ToString() =>
+        Side == 0 ? $"All round: {InWords()}" : $"Side {Side}: {InWords()}";
 
     internal static SideFit Mitred(int side, int band, MitredFit fit, int leftOut) =>
         new(side, band, fit.Length, fit.Parts * fit.Repeats, fit.Pitch, fit.Asked)
@@ -75,6 +76,9 @@ public sealed class SideFit
             MiddleGap = fit.MiddleGap,
             LeftOutAtMiddle = leftOut,
         };
+
+    internal static SideFit Round(int band, double length, Fit fit) =>
+        new(0, band, length, fit.Repeats, fit.Pitch, fit.AskedPitch);
 
     internal static SideFit Straight(int side, int band, double length, Fit fit) =>
         new(side, band, length, fit.Repeats, fit.Pitch, fit.AskedPitch)
