@@ -82,7 +82,7 @@ public sealed partial class FrameBorder : Pattern
 
     /// <summary>
     /// Returns the border with a compass drawing in each corner: its petals carved if it has any, else all that may be
-    /// carved. What the drawing has on the x axis, as rosettes their first petal, points to the corner.
+    /// carved. What stands upright in it points to the corner.
     /// </summary>
     /// <inheritdoc cref="Corners(Pattern, double?, double, FrameTurn)"/>
     [Pure]
@@ -91,16 +91,7 @@ public sealed partial class FrameBorder : Pattern
         double? size = null,
         double margin = 0,
         FrameTurn turn = FrameTurn.ToTheCorner
-    )
-    {
-        var petals = PetalsOf(Guard.NotNull(motif));
-        return Corners(
-            turn == FrameTurn.ToTheCorner ? petals.Turned(90) : petals,
-            size,
-            margin,
-            turn
-        );
-    }
+    ) => Corners(PetalsOf(Guard.NotNull(motif)), size, margin, turn);
 
     /// <summary>Returns the border with a corner piece of the band's own: the rules mitred, each cell between them halved by its diagonal.</summary>
     /// <remarks>

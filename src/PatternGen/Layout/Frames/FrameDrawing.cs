@@ -22,6 +22,8 @@ internal sealed class FrameDrawing
         if (design.Corner == FrameCorner.Block)
             _motifs = new(frame, design);
         for (var ring = 0; ring < design.Rings.Count; ring++)
+        {
+            FrameTrouble.RefuseCentreOff(frame, design.Rings[ring]);
             _rings.Add(
                 design.Corner switch
                 {
@@ -30,6 +32,7 @@ internal sealed class FrameDrawing
                     _ => Straight(ring),
                 }
             );
+        }
     }
 
     /// <summary>The fits, band by band from the outermost, and side by side.</summary>
@@ -63,7 +66,7 @@ internal sealed class FrameDrawing
     private PatternNode Bent(int index)
     {
         var bent = new BentRing(
-            _outline,
+            _frame,
             _design.Rings[index],
             _design.Radius ?? _frame.CornerRadius
         );

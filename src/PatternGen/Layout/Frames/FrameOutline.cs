@@ -90,10 +90,10 @@ internal sealed class FrameOutline
         }
     }
 
-    /// <summary>Whether the line at a distance within still goes round something, without crossing itself.</summary>
+    /// <summary>Whether the line at a distance within still goes round something, without meeting itself.</summary>
     internal bool IsOpenAt(double height) =>
         _sides.All(side => side.LengthAt(height) > Tolerance.ForExtent(side.Length).Merge)
-        && !Ring(height).CrossesItself();
+        && Ring(height).SelfIntersections().Count == 0;
 
     /// <summary>The mitres, one for each corner, that remember their points.</summary>
     internal MitreLine[] Mitres() => [.. _sides.Select(side => new MitreLine(side))];

@@ -76,4 +76,27 @@ internal static class FrameTrouble
                     ["mitred corners (Mitred)", "a motif in each corner (Corners)"]
                 );
     }
+
+    /// <summary>Refuses a motif in the middle of the sides that reaches beyond the members.</summary>
+    internal static void RefuseCentreOff(Frame frame, FrameRing ring)
+    {
+        if (ring.Fitting.Centre?.Extents is not { } motif)
+            return;
+        var middle = (ring.From + ring.To) / 2;
+        var (below, above) = (middle, frame.MemberWidth - middle);
+        var rounding = Tolerance.ForExtent(frame.MemberWidth).Merge;
+        if (-motif.Min.Y <= below + rounding && motif.Max.Y <= above + rounding)
+            return;
+        throw new PatternException(
+            $"The centre motif reaches {Guard.Text(-motif.Min.Y)} mm out and {Guard.Text(motif.Max.Y)} mm in from the middle of the band, "
+                + $"but the edges of the member are {Guard.Text(below)} and {Guard.Text(above)} mm away.",
+            frame.Outline.Sides[0].Placement.Apply(
+                new Point(frame.Outline.Sides[0].Length / 2, middle)
+            ),
+            [
+                $"a motif that reaches at most {Guard.Text(Math.Min(below, above))} mm up and down",
+                "wider members",
+            ]
+        );
+    }
 }
