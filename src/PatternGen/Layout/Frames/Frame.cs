@@ -198,8 +198,8 @@ public sealed partial class Frame
                 : $"A border {Guard.Text(MemberWidth)} mm wide leaves nothing inside a panel of {Guard.Text(Width)} × {Guard.Text(Height)} mm.",
             FrameOutline.PointAt(shortest, MemberWidth),
             [
-                isTooWide ? $"members less than {Guard.Text(most)} mm wide" : "narrower members",
-                "a larger frame",
+                isTooWide ? $"less than {Guard.Text(most)} mm" : "less",
+                HasOpening ? "a larger frame" : "a larger panel",
             ]
         );
     }

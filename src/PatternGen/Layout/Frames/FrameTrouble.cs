@@ -90,9 +90,9 @@ internal static class FrameTrouble
         throw new PatternException(
             $"The centre motif reaches {Guard.Text(-motif.Min.Y)} mm out and {Guard.Text(motif.Max.Y)} mm in from the middle of the band, "
                 + $"but the edges of the member are {Guard.Text(below)} and {Guard.Text(above)} mm away.",
-            frame.Outline.Sides[0].Placement.Apply(
-                new Point(frame.Outline.Sides[0].Length / 2, middle)
-            ),
+            frame
+                .Outline.Sides[0]
+                .Placement.Apply(new Point(frame.Outline.Sides[0].Length / 2, middle)),
             [
                 $"a motif that reaches at most {Guard.Text(Math.Min(below, above))} mm up and down",
                 "wider members",

@@ -17,10 +17,8 @@ internal sealed record MitreCut(double Start, double Slope, double Near)
     internal Contour? Apply(Contour chip, double merge)
     {
         var isNear = chip.Vertices.Any(vertex => Math.Abs(Off(vertex.Point)) <= Near);
-        var turned = Turned(chip, 0);
-        if (!isNear && turned.Extents.Min.X >= 0)
-            return chip;
-        return Cut(Turned(chip, Near), merge) ?? Cut(Turned(chip, merge), merge);
+        var turned = Turned(chip);
+        return isNear || turned.Extents.Min.X < 0 ? Cut(turned, merge) : chip;
     }
 
     private double Off(Point point) => point.X - At(point.Y);
@@ -29,13 +27,13 @@ internal sealed record MitreCut(double Start, double Slope, double Near)
         Transform.Move(-Start, 0).Then(Transform.Rotate(Angle.FromRadians(Math.Atan(Slope))));
 
     /// <summary>The chip turned so that the mitre is upright at x = 0.</summary>
-    private Contour Turned(Contour chip, double near)
+    private Contour Turned(Contour chip)
     {
         var turn = Turn;
         return new(
             chip.Vertices.Select(vertex =>
             {
-                var isOn = Math.Abs(Off(vertex.Point)) <= near;
+                var isOn = Math.Abs(Off(vertex.Point)) <= Near;
                 var place = turn.Apply(
                     isOn ? new Point(At(vertex.Point.Y), vertex.Point.Y) : vertex.Point
                 );

@@ -49,14 +49,10 @@ internal sealed class MitredRing
                 trouble ??= none;
                 continue;
             }
-            MitredSide[] sides =
-            [
-                .. _outline.Sides.Zip(
-                    fits,
-                    (side, fit) =>
-                        new MitredSide(side, _ring.Band, _ring.From, _middle, fit, _turned)
-                ),
-            ];
+            var sides = Carved(fits, settles: !FillsGaps);
+            // All corners alike, so that the mirrors stay.
+            if (!sides.All(side => side.HoldsTogether))
+                sides = Carved(fits, settles: false);
             var cost = sides.Sum(side => side.Cost);
             // As good to a thousandth of a chip is as good: the first one, then, whatever the rounding.
             if (cost >= least - 1e-3)
@@ -66,6 +62,25 @@ internal sealed class MitredRing
         }
         return best ?? throw trouble!;
     }
+
+    /// <summary>
+    /// Whether rows lie in each other's gaps with ground between them: there corners that lie near each other, one drawn onto
+    /// the mitre and one not, would use it up.
+    /// </summary>
+    private bool FillsGaps =>
+        _ring.Band.Rows.Any(row =>
+            row.Gap > 0
+            && _ring.Band.Rows.Any(other => other != row && other.LowerRule == row.LowerRule)
+        );
+
+    private MitredSide[] Carved(MitredFit[] fits, bool settles) =>
+        [
+            .. _outline.Sides.Zip(
+                fits,
+                (side, fit) =>
+                    new MitredSide(side, _ring.Band, _ring.From, _middle, fit, _turned, settles)
+            ),
+        ];
 
     private MitredFit[] Fitted(int phase)
     {

@@ -36,13 +36,15 @@ internal sealed class MitredSide
     /// <param name="middle">Height over the lowest rule of the line that is divided into repeats.</param>
     /// <param name="fit">The repeats.</param>
     /// <param name="turned">Whether the second half is the mirror image of the first.</param>
+    /// <param name="settles">Whether corners near to a mitre are drawn onto it.</param>
     internal MitredSide(
         FrameSide side,
         TriangleBand band,
         double from,
         double middle,
         MitredFit fit,
-        bool turned
+        bool turned,
+        bool settles
     )
     {
         _side = side;
@@ -51,7 +53,7 @@ internal sealed class MitredSide
         _turned = turned;
         _start = side.StartAt(from + middle);
         _merge = Tolerance.ForExtent(side.Length).Merge;
-        var near = NearShare * fit.Pitch;
+        var near = settles ? NearShare * fit.Pitch : _merge;
         _first = new(from * side.First, side.First, near);
         _last = new(from * side.Last, side.Last, near);
         foreach (var row in band.Rows)
@@ -63,6 +65,12 @@ internal sealed class MitredSide
 
     /// <summary>How much is cut off the chips at the corners, or left out though it lies within, in chips: the less, the better the corner.</summary>
     internal double Cost { get; private set; }
+
+    /// <summary>
+    /// Whether no chip that has a corner drawn onto a mitre is spoilt by it or reaches beyond its repeat, where it might run
+    /// into its neighbour; chips bulge, and then a corner more to the side bulges more, too.
+    /// </summary>
+    internal bool HoldsTogether { get; private set; } = true;
 
     /// <summary>Leaning chips that would stand astride the middle where the band turns round.</summary>
     internal int LeftOutAtMiddle =>
@@ -142,7 +150,7 @@ internal sealed class MitredSide
                 at = runTo;
                 continue;
             }
-            if (Shaped(row, range, at) is not { } chip)
+            if (Shaped(range, at) is not { } chip)
                 continue;
             if (chip == range.Shape.Chip)
             {
@@ -176,7 +184,7 @@ internal sealed class MitredSide
     }
 
     /// <summary>The chip as the mitres leave it: the repeat's own if they are clear of it, null if nothing is left that is worth a cut.</summary>
-    private ChipShape? Shaped(TriangleRow row, RowRange range, int at)
+    private ChipShape? Shaped(RowRange range, int at)
     {
         var whole = range.Shape.Chip;
         Contour placed = new(
@@ -186,23 +194,33 @@ internal sealed class MitredSide
                 vertex.Bulge
             ))
         );
-        var mirror = _side.Mirrored;
-        var first = _first.Apply(placed, _merge);
-        var part =
-            first is null ? null
-            : first.Transformed(mirror) is var seen && _last.Apply(seen, _merge) is { } cut
-                ? cut == seen ? first
-                    : cut.Transformed(mirror)
-            : null;
+        var part = Cut(placed, _first, _last);
         if (part == placed)
             return whole;
+        HoldsTogether &= part is null
+            ? Cut(placed, _first with { Near = _merge }, _last with { Near = _merge })
+                is not { } bare
+                || Kept(range, bare) is null
+            : part.Extents.Min.X >= range.Stations.At(at) - _merge
+                && part.Extents.Max.X <= range.Stations.At(at + 2) + _merge;
         var share = part is null ? 0 : part.Area / placed.Area;
-        var kept = part is null ? null : Kept(row, range, Settled(part, placed));
+        var kept = part is null ? null : Kept(range, Settled(part, placed));
         Cost += kept is null ? share : Math.Abs(1 - share);
         return kept;
     }
 
-    private ChipShape? Kept(TriangleRow row, RowRange range, Contour part)
+    /// <summary>What both mitres leave: the chip itself if they are clear of it, null for nothing.</summary>
+    private Contour? Cut(Contour chip, MitreCut first, MitreCut last)
+    {
+        if (first.Apply(chip, _merge) is not { } part)
+            return null;
+        var mirror = _side.Mirrored;
+        var seen = part.Transformed(mirror);
+        var cut = last.Apply(seen, _merge);
+        return cut == seen ? part : cut?.Transformed(mirror);
+    }
+
+    private static ChipShape? Kept(RowRange range, Contour part)
     {
         var chip = range.Shape.Part(part);
         return

@@ -40,7 +40,7 @@ public class ImpossibleFrameSpecs
                     new(0, 80)
                 )
             )
-            .ShouldContain("a narrower border");
+            .ShouldContain("12 mm wide leave no opening");
     }
 
     [Fact]

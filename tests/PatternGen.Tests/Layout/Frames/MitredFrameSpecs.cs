@@ -1,3 +1,5 @@
+using CsCheck;
+
 namespace PatternGen.Tests.Layout.Frames;
 
 public class MitredFrameSpecs
@@ -178,5 +180,42 @@ public class MitredFrameSpecs
             .LineCuts.Select(cut => cut.Path.Length)
             .ShouldBe([2 * (116 + 92), 2 * (92 + 68)], 1e-9);
         border.LineCuts.ShouldAllBe(cut => cut.Path.Start == cut.Path.End);
+    }
+
+    /// <summary>At any size and pitch the mitre cuts somewhere else; what can't be made is refused.</summary>
+    [Fact]
+    public void At_any_size_and_pitch_a_frame_is_sound_and_symmetric_or_refused()
+    {
+        var frames =
+            from band in Gen.Int[0, BandSampler.All.Count - 1]
+            from width in Gen.Double[24, 130]
+            from height in Gen.Double[24, 130]
+            from pitch in Gen.Double[0.6, 1.6]
+            from ground in Gen.Double[0, 6]
+            select (BandSampler.All[band].Band, width, height, pitch, ground);
+        frames.Sample(
+            given =>
+            {
+                FrameBorder border;
+                try
+                {
+                    border = Frame
+                        .Of(given.width, given.height, given.Band.Height + given.ground)
+                        .Border(given.Band)
+                        .Fitted(fit => fit.Pitch(given.pitch * given.Band.NominalPitch));
+                    _ = border.ChipCount;
+                }
+                catch (PatternException refused)
+                {
+                    refused.Remedies.ShouldNotBeEmpty();
+                    return;
+                }
+                if (border.ChipCount > 0)
+                    border.ShouldBeCarvable();
+                border.ShouldFillItsSides();
+                border.ShouldHaveTheMirrorsOf(given.width, given.height);
+            },
+            iter: 60
+        );
     }
 }

@@ -1,3 +1,5 @@
+using CsCheck;
+
 namespace PatternGen.Tests.Layout.Frames;
 
 public class PolygonFrameSpecs
@@ -112,6 +114,44 @@ public class PolygonFrameSpecs
         // Each side is 52 mm shorter. Five quarter circles turn left and one turns right; the middle of the band lies 8 mm in.
         var straight = 98 + 12 + 28 + 4 + 18 + 68;
         border.Fits.Single().Length.ShouldBe(straight + (5 * 18 + 34) * Math.PI / 2, 1e-9);
+    }
+
+    /// <summary>Corners at growing angles about a middle make a star-shaped outline, convex or not.</summary>
+    [Fact]
+    public void Any_outline_is_carved_soundly_or_refused()
+    {
+        var frames =
+            from band in Gen.Int[0, BandSampler.All.Count - 1]
+            from reach in Gen.Double[40, 110].Array[3, 8]
+            from turn in Gen.Double[0, 1]
+            select (BandSampler.All[band].Band, reach, turn);
+        frames.Sample(
+            given =>
+            {
+                var corners = given.reach.Select(
+                    (reach, i) =>
+                        Point.Origin.Polar(
+                            reach,
+                            Angle.OfTurn((i + given.turn) / given.reach.Length)
+                        )
+                );
+                FrameBorder border;
+                try
+                {
+                    border = Frame.Polygon(corners, given.Band.Height + 1).Border(given.Band);
+                    _ = border.ChipCount;
+                }
+                catch (PatternException refused)
+                {
+                    refused.Remedies.ShouldNotBeEmpty();
+                    return;
+                }
+                if (border.ChipCount > 0)
+                    border.ShouldBeCarvable();
+                border.ShouldFillItsSides();
+            },
+            iter: 60
+        );
     }
 
     private static FrameBorder[] Treatments(FrameBorder border) =>
