@@ -6,22 +6,22 @@ namespace PatternGen;
 /// <param name="Cell">The number of its cell.</param>
 /// <param name="Chip">The chip.</param>
 /// <param name="Part">What is left, on the wood.</param>
-/// <param name="Clearance">Radius of nearly the largest circle in it, in mm: too small by a share of <see cref="InsidePlace.Accuracy"/> at most.</param>
-internal sealed record ClippedChip(int Cell, StampChip Chip, RegionPart Part, double Clearance)
+internal sealed record ClippedChip(int Cell, StampChip Chip, RegionPart Part)
 {
-    /// <summary>Whether the largest circle in it is narrower than a width in mm.</summary>
-    internal bool IsNarrowerThan(double width)
-    {
-        if (2 * Clearance >= width)
-            return false;
-        // Only where it is close the exact answer is worth its time.
-        return 2 * Clearance * (1 + 2 * InsidePlace.Accuracy) < width
-            || 2 * ToShape().Roof.Clearance < width;
-    }
-
-    /// <summary>A corner that was to be stabbed may be gone, and no wall is where it was: it gets walls all round.</summary>
-    internal ChipShape ToShape() =>
+    /// <summary>The shape of what is left. A corner that was to be stabbed may be gone: it gets walls all round then.</summary>
+    internal ChipShape Shape { get; } =
         new ChipShape(Part.Outer, [.. Part.Holes]).WithCut(
             Chip.Shape.Cut.IsStabbed ? ChipCut.Walls : Chip.Shape.Cut
         );
+
+    /// <summary>Whether the largest circle in it is narrower than a width in mm.</summary>
+    /// <remarks>
+    /// An area without holes is at most the radius of that circle × the length round it (Bonnesen's inequality), a ring
+    /// exactly that; twice as much leaves room for any holes. Only below it the walls need to be worked out.
+    /// </remarks>
+    internal bool IsNarrowerThan(double width)
+    {
+        var length = Part.Outer.Length + Part.Holes.Sum(hole => hole.Length);
+        return Part.Area < width * length && 2 * Shape.Roof.Clearance < width;
+    }
 }

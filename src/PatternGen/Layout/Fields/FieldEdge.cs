@@ -31,15 +31,34 @@ internal sealed class FieldEdge
     /// <summary>Whether a place off the edge lies inside.</summary>
     internal bool Surrounds(Point place) => _windings.At(place) != 0;
 
-    /// <summary>Whether some of the sides run through what rings enclose, by more than the tolerance.</summary>
+    /// <summary>Returns where rings lie that have an inside in common.</summary>
     /// <param name="rings">An outline and its holes.</param>
-    /// <param name="sides">Numbers of the sides that may.</param>
-    internal bool Enters(ReadOnlySpan<Contour> rings, List<int> sides)
+    /// <param name="inner">A place inside them, off their sides.</param>
+    /// <param name="sides">Numbers of the sides of the edge that may cross them.</param>
+    internal EdgePlace PlaceOf(ReadOnlySpan<Contour> rings, Point inner, List<int> sides)
     {
         foreach (var side in sides)
             if (Enters(rings, Sides[side]))
+                return EdgePlace.Crossing;
+        if (!Surrounds(inner))
+            return EdgePlace.Outside;
+        return PokesOut(rings, sides) ? EdgePlace.Crossing : EdgePlace.Inside;
+    }
+
+    /// <summary>
+    /// A tip without an angle is no wider than the tolerance where it crosses the edge, long before it is no longer than
+    /// that, so corners are asked too.
+    /// </summary>
+    private bool PokesOut(ReadOnlySpan<Contour> rings, List<int> sides)
+    {
+        foreach (var ring in rings)
+        foreach (var corner in ring.Vertices)
+            if (!Surrounds(corner.Point) && IsOff(corner.Point))
                 return true;
         return false;
+
+        bool IsOff(Point corner) =>
+            sides.TrueForAll(side => Sides[side].DistanceTo(corner) > Tolerance.Merge);
     }
 
     /// <summary>

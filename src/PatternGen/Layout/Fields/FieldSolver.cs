@@ -31,6 +31,7 @@ internal sealed class FieldSolver
         FieldTrouble.RefuseTooMany(cells, edge.Extents);
         _stamps = new(design, cells);
         _lattice = FieldAlignment.Lay(design, cells);
+        FieldTrouble.RefuseTooFar(cells, _lattice, edge.Extents);
         _cells = new(cells, _lattice, edge);
         _clipping = new(edge);
         _shrinking = new(edge, design.Smallest);
@@ -69,20 +70,31 @@ internal sealed class FieldSolver
 
     private void Take(CellStamp stamp, (int I, int J) steps, int list)
     {
+        var inner = OnWood(stamp.Inner, steps);
         if (list < 0)
         {
-            if (_edge.Surrounds(OnWood(stamp.Inner, steps)))
+            if (_edge.Surrounds(inner))
                 TakeWhole(stamp, steps);
             return;
         }
         var sides = _cells.SidesOf(list);
         var room = _lattice.Placed(stamp.Room, LatticeTurn.None, steps.I, steps.J);
-        if (!_edge.Enters([room], sides))
+        switch (_edge.PlaceOf([room], inner, sides))
         {
-            if (_edge.Surrounds(OnWood(stamp.Inner, steps)))
+            case EdgePlace.Inside:
                 TakeWhole(stamp, steps);
+                break;
+            case EdgePlace.Crossing:
+                TakeCrossing(stamp, steps, room, sides);
+                break;
+            default:
+                break;
         }
-        else if (_design.Rim == FieldRim.ClippedCells)
+    }
+
+    private void TakeCrossing(CellStamp stamp, (int I, int J) steps, Contour room, List<int> sides)
+    {
+        if (_design.Rim == FieldRim.ClippedCells)
             TakeClipped(stamp, steps, sides);
         else if (_design.Rim == FieldRim.ShrunkCells)
             TakeShrunk(stamp, steps, room, sides);
@@ -158,13 +170,11 @@ internal sealed class FieldSolver
             chip.Rings,
             ring => _lattice.Placed(ring, place.Turn, place.I, place.J)
         );
-        if (!_edge.Enters(rings, sides))
-        {
-            var linear = _lattice.Placement(place.Turn, place.I, place.J);
-            return _edge.Surrounds(linear.Apply(chip.Inner));
-        }
-        _clipping.Add(cell, chip, rings);
-        return false;
+        var inner = _lattice.Placement(place.Turn, place.I, place.J).Apply(chip.Inner);
+        var where = _edge.PlaceOf(rings, inner, sides);
+        if (where == EdgePlace.Crossing)
+            _clipping.Add(cell, chip, rings);
+        return where == EdgePlace.Inside;
     }
 
     /// <summary>What is left of the clipped chips, in the rows of the chips that they come from.</summary>
@@ -181,7 +191,7 @@ internal sealed class FieldSolver
             }
             while (rows.Count <= chip.Chip.Row)
                 rows.Add([]);
-            rows[chip.Chip.Row].Add(chip.ToShape());
+            rows[chip.Chip.Row].Add(chip.Shape);
             _tally.AddArea(chip.Part.Area);
             _clippedCells[chip.Cell] = CellState.Clipped;
         }

@@ -9,6 +9,9 @@ internal static class FieldTrouble
     /// <summary>The most cells that a field may have: more than a lifetime of carving, and few enough to be worked out in seconds.</summary>
     private const double MostCells = 1_000_000;
 
+    /// <summary>The most steps from the origin of a lattice to a field: whole numbers still hold them, and doubles tell them apart well.</summary>
+    private const double MostSteps = 1e8;
+
     /// <summary>The step by which smaller cells are tried.</summary>
     private const double Smaller = 0.8;
 
@@ -25,6 +28,19 @@ internal static class FieldTrouble
                 $"A field {Guard.Text(extents.Width)} × {Guard.Text(extents.Height)} mm would have about {count:0} cells of {Guard.Text(cells.Sizes.Width)} mm; a field has at most {MostCells:0}."
             ),
             remedies: [$"cells of at least {factor} mm", "a smaller outline"]
+        );
+    }
+
+    /// <summary>Refuses a lattice whose cells on the field are too many steps from its origin to be counted.</summary>
+    internal static void RefuseTooFar(CellLattice cells, Lattice lattice, Extents extents)
+    {
+        var (i, j) = lattice.NumbersOf(extents.Centre);
+        if (Math.Max(Math.Abs(i), Math.Abs(j)) <= MostSteps)
+            return;
+        throw new PatternException(
+            $"The field lies too many cells of {Guard.Text(cells.Sizes.Width)} mm from where its lattice starts.",
+            lattice.Origin,
+            ["a lattice that starts near the field", "larger cells"]
         );
     }
 

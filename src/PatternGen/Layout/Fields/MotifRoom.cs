@@ -17,7 +17,7 @@ internal static class MotifRoom
         var edge = new FieldEdge(new(cell));
         var reach = chips.Max(chip => chip.Rings[0].Segments.Max(Reach));
         var circle = new Circle(middle, reach).ToContour();
-        if (edge.Surrounds(middle) && Fits(edge, circle))
+        if (Fits(edge, circle, middle))
             return circle;
         var move = Transform.Move(middle - Point.Origin);
         if (FitsScaled(1))
@@ -34,17 +34,19 @@ internal static class MotifRoom
         }
         throw FieldTrouble.MotifTooLarge(reach, fits);
 
-        bool FitsScaled(double factor) =>
-            Array.TrueForAll(
+        bool FitsScaled(double factor)
+        {
+            var resize = Transform.Resize(factor).Then(move);
+            return Array.TrueForAll(
                 chips,
-                chip =>
-                    edge.Surrounds(Transform.Resize(factor).Then(move).Apply(chip.Inner))
-                    && Fits(edge, chip.Rings[0].Transformed(Transform.Resize(factor).Then(move)))
+                chip => Fits(edge, chip.Rings[0].Transformed(resize), resize.Apply(chip.Inner))
             );
+        }
     }
 
-    private static bool Fits(FieldEdge edge, Contour ring) =>
-        !edge.Enters([ring], [.. Enumerable.Range(0, edge.Sides.Length)]);
+    private static bool Fits(FieldEdge edge, Contour ring, Point inner) =>
+        edge.PlaceOf([ring], inner, [.. Enumerable.Range(0, edge.Sides.Length)])
+        == EdgePlace.Inside;
 
     /// <summary>How far a side reaches from the origin.</summary>
     private static double Reach(Segment side)

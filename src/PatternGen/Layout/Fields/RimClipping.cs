@@ -23,10 +23,7 @@ internal sealed class RimClipping(FieldEdge edge)
     {
         if (_crossings.Count == 0)
             return [];
-        var arrangement = Arrangement.Of(
-            edge.Sides.Concat(_crossings.SelectMany(crossing => crossing.Sides))
-                .Select(side => new Curve(side))
-        );
+        var arrangement = Arrangement.Of(Curves());
         var grid = new ExtentsGrid([.. _crossings.Select(crossing => crossing.Extents)]);
         var merge = arrangement.Tolerance.Merge;
         var found = new List<(int Crossing, ClippedChip Chip)>();
@@ -36,14 +33,44 @@ internal sealed class RimClipping(FieldEdge edge)
             // Thinner than the merge distance: nothing but rounding.
             if (part.Area <= merge * part.Outer.Length)
                 continue;
-            var inside = InsidePlace.Of(part);
-            if (inside.Clearance <= merge || !edge.Surrounds(inside.Point))
+            if (PlaceIn(part, merge) is not { } place || !edge.Surrounds(place))
                 continue;
-            if (HolderOf(inside.Point, grid) is { } holder)
-                found.Add((holder, Chip(_crossings[holder], part, inside, merge)));
+            if (HolderOf(place, grid) is { } holder)
+                found.Add((holder, Chip(_crossings[holder], part, merge)));
         }
         // Stable, so that the parts of one chip keep the order of the faces.
         return [.. found.OrderBy(one => one.Crossing).Select(one => one.Chip)];
+    }
+
+    /// <summary>The sides of the edge and of the chips, those that two chips share only once: told apart, they would take the arrangement several times as long.</summary>
+    private IEnumerable<Curve> Curves()
+    {
+        var known = new HashSet<Segment>();
+        foreach (var side in edge.Sides.Concat(_crossings.SelectMany(crossing => crossing.Sides)))
+            if (!known.Contains(side.Reversed()) && known.Add(side))
+                yield return side;
+    }
+
+    /// <summary>A place in a face: half-way across it from the middle of its longest side. None if that is no way.</summary>
+    private static Point? PlaceIn(RegionPart part, double merge)
+    {
+        var longest = part.Outer.Segments.MaxBy(side => side.Chord.LengthSquared);
+        var (middle, inwards) = (longest.Middle, longest.NormalAt(longest.Length / 2));
+        var extents = part.Outer.Extents;
+        var across = new Segment(middle, middle + inwards * (extents.Width + extents.Height));
+        var nearest = double.PositiveInfinity;
+        foreach (var ring in part.Holes.Prepend(part.Outer))
+        foreach (var side in ring.Segments)
+        {
+            var meeting = across.Intersect(side, Tolerance.OfMerge(merge));
+            for (var k = 0; k < meeting.PointCount; k++)
+            {
+                var away = meeting.PointAt(k).DistanceTo(middle);
+                if (away > 2 * merge)
+                    nearest = Math.Min(nearest, away);
+            }
+        }
+        return double.IsFinite(nearest) ? middle + inwards * (nearest / 2) : null;
     }
 
     private int? HolderOf(Point place, ExtentsGrid grid)
@@ -60,18 +87,13 @@ internal sealed class RimClipping(FieldEdge edge)
         return holder;
     }
 
-    private static ClippedChip Chip(
-        Crossing crossing,
-        RegionPart part,
-        InsidePlace inside,
-        double merge
-    )
+    private static ClippedChip Chip(Crossing crossing, RegionPart part, double merge)
     {
         var exact = new RegionPart(
             crossing.WithOwnCorners(part.Outer, merge),
             [.. part.Holes.Select(hole => crossing.WithOwnCorners(hole, merge))]
         );
-        return new(crossing.Cell, crossing.Chip, exact, inside.Clearance);
+        return new(crossing.Cell, crossing.Chip, exact);
     }
 
     private sealed record Crossing(int Cell, StampChip Chip, Contour[] Rings, Extents Extents)

@@ -41,8 +41,8 @@ internal sealed class RimShrinking(FieldEdge edge, double smallest)
         bool Fits(Point towards, double factor)
         {
             var resize = Transform.Resize(factor, towards);
-            return edge.Surrounds(resize.Apply(inner))
-                && !edge.Enters([room.Transformed(resize)], sides);
+            return edge.PlaceOf([room.Transformed(resize)], resize.Apply(inner), sides)
+                == EdgePlace.Inside;
         }
 
         double Largest(Point towards, double fits)
