@@ -42,7 +42,7 @@ public partial class CompassDrawing
         PlainMarks = [.. pencil.Drawing.PlainMarks];
     }
 
-    /// <summary>The steps, in order.</summary>
+    /// <summary>The steps, in order; none for a figure from a file, which does not say how to draw it.</summary>
     public IReadOnlyList<CompassStep> Instructions => _instructions;
 
     /// <summary>The lines of the figure, each once, in the order drawn; guide lines are not among them.</summary>
