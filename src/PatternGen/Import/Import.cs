@@ -115,11 +115,18 @@ public static partial class Import
     {
         var how = settings ?? ImportSettings.Default;
         using var source = new SourceStream(stream, how.Limits.Bytes, cancellation);
+        return Drawable(() =>
+            Joined(
+                format == FileFormat.Svg ? SvgReader.Read(source, how) : DxfReader.Read(source, how)
+            )
+        );
+    }
+
+    private static ImportedDrawing Drawable(Func<ImportedDrawing> read)
+    {
         try
         {
-            return Joined(
-                format == FileFormat.Svg ? SvgReader.Read(source, how) : DxfReader.Read(source, how)
-            );
+            return read();
         }
         catch (ArgumentException inner)
         {

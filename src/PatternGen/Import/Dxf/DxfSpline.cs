@@ -44,7 +44,7 @@ internal sealed class DxfSpline(
             return FreeCurve.BSpline(degree, knots, mapped, weights);
         return isClosed
             ? FreeCurve.ThroughClosed(mapped)
-            : FreeCurve.Through(mapped, Mapped(leaving), Mapped(arriving));
+            : FreeCurve.ThroughDirected(mapped, Mapped(leaving), Mapped(arriving));
 
         Vector? Mapped(Vector? direction) => direction is { } given ? map.Apply(given) : null;
     }

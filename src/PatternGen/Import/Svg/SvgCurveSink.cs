@@ -53,7 +53,7 @@ internal sealed class SvgCurveSink(ImportedCurves curves) : ISvgPathSink
         var shape = _frame.Map * Affine.Turn(arc.Turn) * Affine.Scale(arc.RadiusX, arc.RadiusY);
         var (larger, smaller) = shape.Sizes;
         if (larger - smaller > Round * larger)
-            _run.EllipseTo(EllipseArc.Under(shape, _run.At, end, arc.IsSweeping), end);
+            _run.EllipseTo(SvgEllipseArc.Under(shape, _run.At, end, arc.IsSweeping), end);
         else
             _run.ArcTo(
                 (larger + smaller) / 2,

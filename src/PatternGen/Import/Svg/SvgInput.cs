@@ -3,12 +3,12 @@ using System.Xml;
 
 namespace PatternGen;
 
-/// <summary>Opens the XML of a file: no document type, no entity, nothing from outside, and no more bytes than the limits allow.</summary>
+/// <summary>Opens the XML of a file: no document type, no entity, nothing from outside.</summary>
 internal static class SvgInput
 {
     internal static XmlReader Open(Stream stream, ImportLimits limits) =>
         XmlReader.Create(
-            new LimitedStream(stream, limits.Bytes),
+            stream,
             new()
             {
                 DtdProcessing = DtdProcessing.Prohibit,

@@ -33,22 +33,31 @@ internal sealed class SvgSheetFrame
         if (!hasBox)
             return WithoutBox(curves, width, height);
         var box = root.ViewBox;
+        var (wide, high) = Sides(curves, box, width, height);
+        var fit = SvgFit.Of(box, wide, high, root.AspectRatio);
+        return new(Up(high) * fit, new(box.Width, box.Height));
+    }
+
+    private static (double Width, double Height) Sides(
+        ImportedCurves curves,
+        SvgViewBox box,
+        double? width,
+        double? height
+    )
+    {
+        if (width is { } wide && height is { } high)
+            return (wide, high);
         if (width is null && height is null)
         {
             Assumed(
                 curves,
                 "no width and height in a unit: one unit taken for a pixel of 1/96 inch"
             );
-            (width, height) = (box.Width * Pixel, box.Height * Pixel);
+            return (box.Width * Pixel, box.Height * Pixel);
         }
-        else if (width is null || height is null)
-        {
-            Assumed(curves, "width or height missing: taken in the proportions of the viewBox");
-            width ??= height * box.Width / box.Height;
-            height ??= width * box.Height / box.Width;
-        }
-        var fit = SvgFit.Of(box, width.Value, height.Value, root.AspectRatio);
-        return new(Up(height.Value) * fit, new(box.Width, box.Height));
+        Assumed(curves, "width or height missing: taken in the proportions of the viewBox");
+        var scale = width / box.Width ?? height / box.Height ?? Pixel;
+        return (box.Width * scale, box.Height * scale);
     }
 
     private static SvgSheetFrame Scaled(
