@@ -26,7 +26,7 @@ internal sealed class SvgPen(ISvgPathSink sink)
         At(point);
     }
 
-    /// <param name="control1">null for the mirror image of the last control point.</param>
+    // Without a first control point it is the mirror image of the last one.
     internal void CubicTo(Point? control1, Point control2, Point point)
     {
         Begin();
@@ -35,7 +35,7 @@ internal sealed class SvgPen(ISvgPathSink sink)
         _cubicControl = control2;
     }
 
-    /// <param name="control">null for the mirror image of the last control point.</param>
+    // Without a control point it is the mirror image of the last one.
     internal void QuadraticTo(Point? control, Point point)
     {
         Begin();
