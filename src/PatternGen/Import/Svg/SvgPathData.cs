@@ -145,6 +145,7 @@ internal ref struct SvgPathData(ReadOnlySpan<char> data, SvgPen pen, int most)
         if (!_text.TryNumber(out var x) || !_text.TryNumber(out var y))
             return false;
         point = new(from.X + x, from.Y + y);
-        return Math.Abs(point.X) <= SvgText.MaxNumber && Math.Abs(point.Y) <= SvgText.MaxNumber;
+        return Math.Abs(point.X) <= SvgNumbers.MaxNumber
+            && Math.Abs(point.Y) <= SvgNumbers.MaxNumber;
     }
 }

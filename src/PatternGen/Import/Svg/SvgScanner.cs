@@ -63,7 +63,7 @@ internal ref struct SvgScanner(ReadOnlySpan<char> text)
                 CultureInfo.InvariantCulture,
                 out number
             )
-            && Math.Abs(number) <= SvgText.MaxNumber;
+            && Math.Abs(number) <= SvgNumbers.MaxNumber;
     }
 
     private readonly int NumberLength()

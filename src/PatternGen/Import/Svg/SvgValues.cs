@@ -166,7 +166,7 @@ internal sealed class SvgValues(ImportLimits limits)
             && number.IsAtEnd
             && unit is "" or "px" or "mm" or "cm" or "in" or "pt" or "pc" or "em" or "ex" or "%";
         if (isLength)
-            return new(SvgText.Number(length) + unit);
+            return new(SvgNumbers.Number(length) + unit);
         return new(
             null,
             kind == "svg" ? "it is no length" : $"{kind} whose {name} is no length",

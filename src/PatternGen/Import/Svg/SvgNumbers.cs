@@ -4,7 +4,7 @@ using System.Text;
 namespace PatternGen;
 
 /// <summary>Writes numbers so that every reader takes them alike: fixed point, no exponent, a space between.</summary>
-internal static class SvgText
+internal static class SvgNumbers
 {
     /// <summary>Numbers beyond this are none of a drawing's: squares of them, and of their squares, stay finite in double.</summary>
     internal const double MaxNumber = 1e30;

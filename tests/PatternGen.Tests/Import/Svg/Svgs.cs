@@ -1,6 +1,6 @@
 using System.Text;
 
-namespace PatternGen.Tests.Importing;
+namespace PatternGen.Tests.Importing.Svg;
 
 /// <summary>SVG texts, and drawings read from them.</summary>
 internal static class Svgs
@@ -15,7 +15,7 @@ internal static class Svgs
     internal static ImportedDrawing Read(byte[] svg, ImportSettings? settings = null)
     {
         using var file = new MemoryStream(svg);
-        return Import.Drawing(file, FileFormat.Svg, settings);
+        return PatternGen.Import.Drawing(file, FileFormat.Svg, settings);
     }
 
     /// <summary>The curves of a path on a sheet of 1000 mm, with y down again as the path has it.</summary>
