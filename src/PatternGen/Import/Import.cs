@@ -63,7 +63,9 @@ public static partial class Import
     }
 
     /// <summary>Reads a drawing from a stream without holding up the caller; the stream stays open.</summary>
-    /// <inheritdoc cref="Drawing(Stream, FileFormat, ImportSettings)" path="/param"/>
+    /// <param name="stream">Any readable stream.</param>
+    /// <param name="format">What it holds.</param>
+    /// <param name="settings">How it is read; <see cref="ImportSettings.Default"/> if not given.</param>
     /// <param name="cancellation">Asks to stop.</param>
     /// <exception cref="ArgumentException">The stream can't be read from.</exception>
     /// <exception cref="ImportException">It is no drawing of its kind, or beyond the limits.</exception>

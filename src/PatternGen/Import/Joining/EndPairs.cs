@@ -67,11 +67,14 @@ internal sealed class EndPairs
             var ends = together[i];
             if (ends.Length == 1)
                 continue;
-            Meet(ends);
             loose.Clear();
+            var settled = None;
             foreach (var end in ends)
                 if (!_isSettled[end])
                     loose.Add(end);
+                else if (settled == None)
+                    settled = end;
+            Meet(loose, settled);
             if (loose.Count == 2)
                 Pair(loose[0], loose[1]);
             else if (loose.Count > 2)
@@ -79,21 +82,16 @@ internal sealed class EndPairs
         }
     }
 
-    /// <summary>Moves ends to where joints are already, or else to the middle of the box round them.</summary>
-    private void Meet(ReadOnlySpan<int> ends)
+    /// <summary>Moves loose ends to where a joint is already, or else to the middle of the box round them.</summary>
+    private void Meet(List<int> loose, int settled)
     {
-        var box = Extents.Of(_places[ends[0]]);
-        var settled = None;
-        foreach (var end in ends)
-        {
-            box = box.Including(_places[end]);
-            if (settled == None && _isSettled[end])
-                settled = end;
-        }
-        if (box.Min == box.Max)
+        if (loose.Count == 0)
             return;
+        var box = Extents.Of(_places[settled == None ? loose[0] : settled]);
+        foreach (var end in loose)
+            box = box.Including(_places[end]);
         var meeting = settled == None ? box.Centre : _places[settled];
-        foreach (var end in ends)
+        foreach (var end in loose)
             _places[end] = meeting;
         var gap = (box.Max - box.Min).Length;
         if (gap > _same)
