@@ -69,16 +69,15 @@ internal sealed class SvgRunBuilder(ImportedCurves curves)
 
     /// <summary>Ends the run and adds it to the drawing, if there is anything of it.</summary>
     /// <param name="isClosed">Whether it goes back to where it started.</param>
-    /// <param name="rounding">How far the numbers of the file may be off, in mm.</param>
+    /// <param name="rounding">How far the numbers of the file may have been moved, in mm.</param>
     internal void Finish(bool isClosed, double rounding)
     {
         DrawBeziers();
         if (_segments.Count > 0 && SvgRuns.Of(_segments, isClosed, rounding) is { } run)
         {
             curves.Add(run, Where);
-            // Joining arcs of one circle may take as much again as rounding.
-            var accuracy = 2 * rounding + _squash + (_isFree ? curves.Settings.Accuracy : 0);
-            Accuracy = Math.Max(Accuracy, accuracy);
+            var free = _isFree ? curves.Settings.Accuracy : 0;
+            Accuracy = Math.Max(Accuracy, SvgRuns.Accuracy(_segments, rounding) + _squash + free);
         }
         _segments.Clear();
         (_squash, _isFree) = (0, false);

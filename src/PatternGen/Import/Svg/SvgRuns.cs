@@ -8,13 +8,27 @@ internal static class SvgRuns
     /// <summary>Files carry up to six decimals; arcs of one circle come apart by as much.</summary>
     private const double LeastRounding = 1e-6;
 
+    /// <summary>How far a run may lie off the file, in mm, when its numbers are rounded so far.</summary>
+    /// <remarks>
+    /// Both coordinates of a corner are rounded. The height of an arc of up to a quarter turn follows its chord by a half and
+    /// its radius by less than that; and joined arcs may leave their pieces by as much as their corners were moved.
+    /// </remarks>
+    internal static double Accuracy(List<Segment> segments, double rounding)
+    {
+        var corner = Math.Sqrt(2) * rounding;
+        return segments.TrueForAll(segment => segment.IsLine) ? corner : 2 * corner + Join(rounding);
+    }
+
+    /// <summary>How far arcs may lie off those that they are joined to: their ends, each moved by rounding, lean on a quarter turn.</summary>
+    private static double Join(double rounding) => Math.Max(2 * rounding, LeastRounding);
+
     /// <summary>Returns the run; null if nothing is left of it.</summary>
     /// <param name="segments">What it is made of, at least one.</param>
     /// <param name="isClosed">Whether it goes back to its start.</param>
     /// <param name="rounding">How far the numbers of the file may be off, in mm.</param>
     internal static SegmentRun? Of(List<Segment> segments, bool isClosed, double rounding)
     {
-        var tolerance = Tolerance.OfMerge(Math.Max(rounding, LeastRounding));
+        var tolerance = Tolerance.OfMerge(Join(rounding));
         var ring = isClosed ? Closed(segments, tolerance) : segments;
         if (ring.Count == 0)
             return null;

@@ -9,7 +9,9 @@ internal sealed class SvgSheetFrame
 
     private SvgSheetFrame(Affine map, SvgViewport viewport)
     {
-        Frame = new(map, Share: 2 * SvgFrame.Digit, Shift: 0);
+        // A unit of 1 is exact; other scales come from two single floats. So does the height, where y starts.
+        var share = map is { A: 1, D: -1 } ? 0 : 2 * SvgFrame.Digit;
+        Frame = new(map, share, SvgFrame.Digit * Math.Abs(map.F));
         Viewport = viewport;
         Unit = Math.Sqrt(Math.Abs(map.Determinant));
     }

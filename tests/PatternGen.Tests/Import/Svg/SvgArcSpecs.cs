@@ -51,18 +51,18 @@ public sealed class SvgArcSpecs
 
     /// <summary>
     /// Large and sweep flags choose one of two circles and one of its two arcs. Circles of radius 50 through (100, 100) and
-    /// (150, 150) have centres (150, 100) and (100, 150); sweep 1 is with growing angle, clockwise on a screen.
+    /// (150, 150) have centres (150, 100) and (100, 150). Round (100, 150) the ends lie at -90 and 0 degrees, so that the short way is
+    /// with growing angle: sweep 1.
     /// </summary>
     [Theory]
-    [InlineData(0, 0, 100, 150)]
-    [InlineData(0, 1, 150, 100)]
-    [InlineData(1, 0, 150, 100)]
-    [InlineData(1, 1, 100, 150)]
+    [InlineData(0, 0, 150, 100)]
+    [InlineData(0, 1, 100, 150)]
+    [InlineData(1, 0, 100, 150)]
+    [InlineData(1, 1, 150, 100)]
     public void Flags_choose_the_arc_of_a_circle(int large, int sweep, double x, double y)
     {
         var arc = Svgs.Path($"M100 100 A50 50 0 {large} {sweep} 150 150")
             .Chains.ShouldHaveSingleItem();
-        // Seen from the centre, the ends are a quarter turn apart; which sense is the short way follows from the cross product.
         arc.Length.ShouldBe(50 * Math.PI / 2 * (large == 1 ? 3 : 1), Rounding);
         foreach (var segment in arc.Segments)
         {
