@@ -16,6 +16,11 @@ internal readonly record struct SvgFrame(Affine Map, double Share, double Shift)
     internal SvgFrame Within(Affine map, double share, double reach) =>
         new(Map * map, Share + share, Shift + (Digit + share) * reach * Map.Stretch);
 
-    /// <summary>How far rounding may have moved what has coordinates up to a size, in mm.</summary>
-    internal double Rounding(double size) => (Digit + Share) * size * Map.Stretch + Shift;
+    /// <summary>How far rounding may have moved what has coordinates up to a size, along either axis, in mm.</summary>
+    internal double Rounding(double size)
+    {
+        // A single float has 24 digits from its leading one on.
+        var digit = size > 0 ? Math.ScaleB(Digit, Math.ILogB(size)) : 0;
+        return (digit + Share * size) * Map.Stretch + Shift;
+    }
 }

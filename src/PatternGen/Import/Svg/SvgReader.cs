@@ -1,4 +1,3 @@
-using System.Diagnostics.CodeAnalysis;
 using Svg;
 
 namespace PatternGen;
@@ -8,8 +7,6 @@ internal static class SvgReader
 {
     /// <summary>Reads to the end of the stream, which stays open.</summary>
     /// <exception cref="ImportException">It is no SVG, or beyond the limits.</exception>
-    [RequiresUnreferencedCode("Svg.NET finds the properties of its elements by reflection.")]
-    [RequiresDynamicCode("Svg.NET finds the converters of its properties by reflection.")]
     internal static ReadDrawing Read(Stream stream, ImportSettings settings)
     {
         var curves = new ImportedCurves(settings);

@@ -73,11 +73,11 @@ internal sealed class SvgRunBuilder(ImportedCurves curves)
     internal void Finish(bool isClosed, double rounding)
     {
         DrawBeziers();
-        if (_segments.Count > 0 && SvgRuns.Of(_segments, isClosed, rounding) is { } run)
+        if (_segments.Count > 0 && SvgRuns.Of(_segments, isClosed, rounding) is var (run, moved))
         {
             curves.Add(run, Where);
             var free = _isFree ? curves.Settings.Accuracy : 0;
-            Accuracy = Math.Max(Accuracy, SvgRuns.Accuracy(_segments, rounding) + _squash + free);
+            Accuracy = Math.Max(Accuracy, moved + _squash + free);
         }
         _segments.Clear();
         (_squash, _isFree) = (0, false);

@@ -8,36 +8,37 @@ internal static class SvgRuns
     /// <summary>Files carry up to six decimals; arcs of one circle come apart by as much.</summary>
     private const double LeastRounding = 1e-6;
 
-    /// <summary>How far a run may lie off the file, in mm, when its numbers are rounded so far.</summary>
-    /// <remarks>
-    /// Both coordinates of a corner are rounded. The height of an arc of up to a quarter turn follows its chord by a half and
-    /// its radius by less than that; and joined arcs may leave their pieces by as much as their corners were moved.
-    /// </remarks>
-    internal static double Accuracy(List<Segment> segments, double rounding)
-    {
-        var corner = Math.Sqrt(2) * rounding;
-        return segments.TrueForAll(segment => segment.IsLine) ? corner : 2 * corner + Join(rounding);
-    }
-
-    /// <summary>How far arcs may lie off those that they are joined to: their ends, each moved by rounding, lean on a quarter turn.</summary>
-    private static double Join(double rounding) => Math.Max(2 * rounding, LeastRounding);
-
-    /// <summary>Returns the run; null if nothing is left of it.</summary>
+    /// <summary>Returns the run and how far it may lie off the file, in mm; null if nothing is left of it.</summary>
     /// <param name="segments">What it is made of, at least one.</param>
     /// <param name="isClosed">Whether it goes back to its start.</param>
-    /// <param name="rounding">How far the numbers of the file may be off, in mm.</param>
-    internal static SegmentRun? Of(List<Segment> segments, bool isClosed, double rounding)
+    /// <param name="rounding">How far the numbers of the file may have been moved, in mm.</param>
+    internal static (SegmentRun Run, double Accuracy)? Of(
+        List<Segment> segments,
+        bool isClosed,
+        double rounding
+    )
     {
-        var tolerance = Tolerance.OfMerge(Join(rounding));
+        // The ends of neighbouring arcs are moved apart by both of their roundings.
+        var tolerance = Tolerance.OfMerge(Math.Max(2 * rounding, LeastRounding));
         var ring = isClosed ? Closed(segments, tolerance) : segments;
         if (ring.Count == 0)
             return null;
+        var accuracy = Accuracy(ring, rounding);
         // Out and straight back is one line.
         if (isClosed && ring.Count == 2 && ring[0].IsLine && ring[1].IsLine)
-            return Chain.Of(ring[0]);
-        var joined = ArcJoiner.Joined(ring, isClosed, tolerance);
-        return isClosed ? Contour.Of(joined) : Chain.Of(joined);
+            return (Chain.Of(ring[0]), accuracy);
+        var (joined, moved) = ArcJoiner.Joined(ring, isClosed, tolerance);
+        return (isClosed ? Contour.Of(joined) : Chain.Of(joined), accuracy + moved);
     }
+
+    /// <remarks>
+    /// Both coordinates of a corner are rounded. The middle of an arc of up to a quarter turn follows its ends, and its height
+    /// the length of the chord by at most a half, together √2 times as far; it follows the radius by √2 - 1.
+    /// </remarks>
+    private static double Accuracy(List<Segment> segments, double rounding) =>
+        segments.TrueForAll(segment => segment.IsLine)
+            ? Math.Sqrt(2) * rounding
+            : (2 + Math.Sqrt(2) - 1) * rounding;
 
     /// <summary>Brings the end to the start: by a line, or exactly if it is there but for rounding.</summary>
     private static List<Segment> Closed(List<Segment> segments, Tolerance tolerance)

@@ -97,7 +97,10 @@ internal sealed class SvgSheetFrame
     {
         if (length.Type == SvgUnitType.Percentage)
             return null;
-        var size = SvgViewport.Absolute(length) * Pixel;
+        var size =
+            length.Type == SvgUnitType.Millimeter
+                ? length.Value
+                : SvgViewport.Absolute(length) * Pixel;
         return size is > 0 and < double.PositiveInfinity
             ? size
             : throw new ImportException(
