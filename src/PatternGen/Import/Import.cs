@@ -5,7 +5,8 @@ namespace PatternGen;
 /// <summary>Reads outlines and curves from files.</summary>
 /// <remarks>
 /// Nothing outside the file is opened, and a file that asks too much is refused (<see cref="ImportLimits"/>). A file is closed
-/// as soon as it is read; a caller's stream stays open.
+/// as soon as it is read; a caller's stream stays open. Of an SVG, the lower left corner of the sheet becomes the origin, and
+/// places are true to about 1e-4 mm on a metre; <see cref="ImportedDrawing.Accuracy"/> tells how far exactly.
 /// </remarks>
 public static partial class Import
 {
