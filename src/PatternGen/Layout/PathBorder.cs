@@ -8,7 +8,8 @@ namespace PatternGen;
 /// <para>
 /// Rules are parallels of the path, arcs beside arcs of the same centre; uprights stand square on the path, as radii on
 /// arcs. Repeats are equally long on the line that <see cref="PitchLine"/> names, and whole: round a closed path the last
-/// one meets the first. A chip that lies over a joint of line and arc is bent piece by piece.
+/// one meets the first. A chip that lies over a joint of line and arc is bent piece by piece. Stab-cut
+/// chips keep three sides, the one across from the tip straight. Whether the path comes near itself is for the inspection to say.
 /// </para>
 /// <para>
 /// The fit is worked out when it is first needed, so settings may come in any order; an impossible one throws a

@@ -8,7 +8,8 @@ namespace PatternGen;
 /// <para>
 /// The band is redrawn in polar form, never stretched: rules are arcs round the centre, uprights radii, and each repeat
 /// spans the same angle, computed from its number, so that round a whole ring the last one meets the first without a
-/// seam. Staggered rows run round without half chips. All chips of a row are one shape, turned.
+/// seam. Staggered rows run round without half chips. All chips of a row are one shape, turned. Stab-cut chips keep three
+/// sides, the one across from the tip straight: a chord of its rule.
 /// </para>
 /// <para>
 /// Facing outwards, the upper edge of the band is its outer edge and the band runs clockwise, as one reads on a clock;

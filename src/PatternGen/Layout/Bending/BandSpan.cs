@@ -24,18 +24,13 @@ internal sealed record BandSpan(
     /// </summary>
     private const double LeastEdge = 0.1;
 
-    /// <summary>Figures offered as remedies are rounded to this part of a millimetre, towards what works.</summary>
-    private const double Steps = 1e3;
-
     /// <summary>Halvings of the search for a radius or pitch that works.</summary>
     private const int SearchSteps = 60;
 
     /// <summary>Returns the smallest radius in mm of an arc of the path that this band can be bent round at any pitch it may be fitted to.</summary>
     /// <param name="side">1 for an arc that turns left, -1 for one that turns right.</param>
     internal double LeastRadius(int side) =>
-        Math.Ceiling(
-            Edge(1e-12, Guard.MaxSize, radius => IsRoomy(radius, side, LongestPitch)) * Steps
-        ) / Steps;
+        Edge(1e-12, Guard.MaxSize, radius => IsRoomy(radius, side, LongestPitch));
 
     /// <exception cref="PatternException">The edge of the band would come to or over the centre of the arc.</exception>
     internal void RefuseTight(double radius, int side, Point place)
@@ -47,7 +42,7 @@ internal sealed record BandSpan(
             $"An arc of {Guard.Text(radius)} mm radius is too tight for a band that reaches {Guard.Text(reach)} mm to its inner side.",
             place,
             [
-                $"a radius of at least {Guard.Text(LeastRadius(side))} mm",
+                $"a radius of at least {FitTrouble.Up(LeastRadius(side))} mm",
                 "a lower band",
                 "the band on the outer side of the arc",
             ]
@@ -69,8 +64,8 @@ internal sealed record BandSpan(
                 arc.Map(arc.Start + arc.Length / 2, (Low + High) / 2),
                 [
                     "sides that follow the curve (BentSides.Following)",
-                    $"a pitch of at most {Guard.Text(Math.Floor(works * Steps) / Steps)} mm",
-                    $"a radius of at least {Guard.Text(LeastRadius(arc.Side))} mm",
+                    $"a pitch of at most {FitTrouble.Down(works)} mm",
+                    $"a radius of at least {FitTrouble.Up(LeastRadius(arc.Side))} mm",
                 ]
             );
         }
@@ -82,7 +77,7 @@ internal sealed record BandSpan(
             $"The path turns by {Guard.Text(Math.Abs(double.RadiansToDegrees(turn)))} degrees at a corner, which a band can't be bent round.",
             place,
             [
-                $"the corner rounded with a radius of at least {Guard.Text(LeastRadius(Math.Sign(turn)))} mm",
+                $"the corner rounded with a radius of at least {FitTrouble.Up(LeastRadius(Math.Sign(turn)))} mm",
                 "a band for each side, which ends at the corner",
             ]
         );

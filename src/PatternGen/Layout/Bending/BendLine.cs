@@ -30,23 +30,29 @@ internal sealed class BendLine
     /// <summary>Length in mm, on the line where lengths are measured.</summary>
     internal double Length { get; }
 
-    /// <summary>Where a place lies; beyond the ends of an open line it goes on as it ends.</summary>
+    /// <summary>Where a place lies; beyond the ends of an open line it goes on as it ends. What is meant for a joint lies on it.</summary>
     internal Point Map(double x, double y)
     {
         x = Wrapped(x);
-        return _pieces[PieceAt(x)].Map(x, y);
+        var index = IndexAt(x);
+        var near = AtJoint * Length;
+        var next = index + 1 < _pieces.Length ? index + 1 : 0;
+        if (_pieces[index].End - x <= near && (IsClosed || next > 0))
+            return _pieces[next].Map(_pieces[next].Start, y);
+        var piece = _pieces[index];
+        return piece.Map(Math.Abs(x - piece.Start) <= near ? piece.Start : x, y);
     }
 
     /// <summary>Where a place on the lowest rule lies, and how the band is turned there.</summary>
     internal Transform Frame(double x)
     {
         x = Wrapped(x);
-        return _pieces[PieceAt(x)].Frame(x);
+        return PieceAt(x).Frame(x);
     }
 
     /// <summary>The stretch that holds everything from one x to another; null if they lie on several.</summary>
     internal BendPiece? PieceOver(double from, double to) =>
-        Joints(from, to).Any() ? null : _pieces[PieceAt(Wrapped((from + to) / 2))];
+        Joints(from, to).Any() ? null : PieceAt(Wrapped((from + to) / 2));
 
     /// <summary>The same place as the stretches count it.</summary>
     internal double Wrapped(double x)
@@ -82,7 +88,7 @@ internal sealed class BendLine
         var corners = new List<Vertex>();
         for (var i = 1; i < stops.Length; i++)
         {
-            var turn = PieceAcross(stops[i - 1], stops[i]).Turn;
+            var turn = PieceAt(Wrapped((stops[i - 1] + stops[i]) / 2)).Turn;
             foreach (var part in BentArc.Parts(stops[i - 1], stops[i], turn))
                 corners.Add(new(Map(part.X, y), part.Bulge));
         }
@@ -94,11 +100,10 @@ internal sealed class BendLine
     /// <summary>The straight line across the band at an x.</summary>
     internal Chain Across(double x, double from, double to) => Chain.Line(Map(x, from), Map(x, to));
 
-    /// <summary>The stretch between two places that no joint lies between.</summary>
-    internal BendPiece PieceAcross(double from, double to) =>
-        _pieces[PieceAt(Wrapped((from + to) / 2))];
+    /// <summary>The stretch that holds an x, as the stretches count it; at a joint the one that begins there.</summary>
+    internal BendPiece PieceAt(double x) => _pieces[IndexAt(x)];
 
-    private int PieceAt(double x)
+    private int IndexAt(double x)
     {
         var (first, last) = (0, _pieces.Length - 1);
         while (first < last)

@@ -76,7 +76,7 @@ internal sealed class BentBand
     internal BandPlan Solve() =>
         Line.IsClosed
             ? ClosedFit.Solve(Line.Length, _band, _fitting)
-            : new FitSolver(Line.Length, _band, _fitting).Solve();
+            : new FitSolver(Line.Length, _band, _fitting, x => Line.Map(x, 0)).Solve();
 
     /// <summary>Draws the band: chips, rules all along and grooves.</summary>
     /// <param name="plan">Where its parts lie along the line.</param>
@@ -84,10 +84,8 @@ internal sealed class BentBand
     internal PatternNode Draw(BandPlan plan)
     {
         _span.RefuseStraightSides(Line, plan.Fit.Pitch);
-        var bender = new ChipBender(Line, _style.Sides, _style.Accuracy, _band.Rules);
-        return new BandDrawing(_band, _fitting, plan, new BentTrack(Line, bender)).Draw(
-            0,
-            Line.Length
-        );
+        var sides = new SideBender(Line, _style.Sides, _style.Accuracy, _band.Rules);
+        var track = new BentTrack(Line, new(Line, sides));
+        return new BandDrawing(_band, _fitting, plan, track).Draw(0, Line.Length);
     }
 }

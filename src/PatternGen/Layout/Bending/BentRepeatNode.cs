@@ -85,8 +85,9 @@ internal sealed class BentRepeatNode : PatternNode
     internal override PatternNode Changed(LeafChange change) =>
         new BentRepeatNode(change.Of(_leaf), _chip, _line, _stations, _firstHalf, _count);
 
-    private Transform Placement(int index) =>
-        BentStation.Frame(_line, _stations.At(_firstHalf + 2 * index), _chip.Middle);
+    private BendStation Station(int index) => new(_line, _stations, _firstHalf + 2 * index);
+
+    private Transform Placement(int index) => Station(index).Frame(_chip.Middle);
 
     private sealed class Sink(IPatternSink target, BentRepeatNode node) : MappingSink(target)
     {
@@ -107,12 +108,9 @@ internal sealed class BentRepeatNode : PatternNode
         protected override void Map(ReadOnlySpan<Vertex> from, Span<Vertex> to)
         {
             var places = node._chip.Places;
-            var half = node._firstHalf + 2 * _index;
+            var station = node.Station(_index);
             for (var i = 0; i < from.Length; i++)
-                to[i] = new(
-                    node._line.Map(node._stations.Map(half, places[i].X), places[i].Y),
-                    from[i].Bulge
-                );
+                to[i] = new(station.PointOf(places[i]), from[i].Bulge);
         }
     }
 }

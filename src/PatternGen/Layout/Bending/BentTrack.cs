@@ -24,7 +24,7 @@ internal sealed class BentTrack(BendLine line, ChipBender bender) : BandTrack
         var since = 0;
         for (var i = 0; i < count; i++)
         {
-            var bent = bender.Bend(chip, stations.At(first + 2 * i));
+            var bent = bender.Bend(chip, new(line, stations, first + 2 * i));
             if (ReferenceEquals(bent, open))
                 continue;
             Close(i);

@@ -8,9 +8,6 @@ internal static class ClosedFit
     /// <summary>Fewer repeats would have to span half a turn each, and meet twice.</summary>
     private const int LeastRepeats = 3;
 
-    /// <summary>Figures offered as remedies are rounded to this part of a millimetre, towards what works.</summary>
-    private const double Steps = 1e4;
-
     /// <summary>Fits whole repeats.</summary>
     /// <param name="length">Length of the line in mm, where lengths are measured.</param>
     /// <param name="band">The band.</param>
@@ -65,10 +62,10 @@ internal static class ClosedFit
     private static string Remedy(Fitting fitting, PitchQuestion question, int repeats)
     {
         var pitch = question.PitchFor(repeats);
-        var steps = pitch > question.Max ? Math.Ceiling(pitch * Steps) : Math.Floor(pitch * Steps);
+        var figure = pitch > question.Max ? FitTrouble.Up(pitch) : FitTrouble.Down(pitch);
         return fitting.PitchLimits is null
-            ? $"a pitch of {Guard.Text(steps / Steps)} mm asked for ({repeats} repeats)"
-            : $"limits that include {Guard.Text(steps / Steps)} mm ({repeats} repeats)";
+            ? $"a pitch of {figure} mm asked for ({repeats} repeats)"
+            : $"limits that include {figure} mm ({repeats} repeats)";
     }
 
     private static string Parity(PitchQuestion question) =>

@@ -16,13 +16,13 @@ internal sealed class MotifBending(
     int count
 )
 {
-    private readonly ChipBender _bender = new(line, BentSides.Following, accuracy, []);
+    private readonly SideBender _sides = new(line, BentSides.Following, accuracy, []);
 
     internal PatternNode Draw(PatternNode motif) => GroupNode.Of([Lines(motif), .. Rows(motif)]);
 
     private IEnumerable<PatternNode> Rows(PatternNode motif)
     {
-        var track = new BentTrack(line, _bender);
+        var track = new BentTrack(line, new(line, _sides));
         return PatternReader
             .Chips(motif)
             .GroupBy(chip => chip.Id.Row)
@@ -57,15 +57,12 @@ internal sealed class MotifBending(
 
     private Chain Bent(Chain chain, int half)
     {
-        var corners = _bender
-            .Corners(chain, stations.At(half))
-            .Append(new(new(chain.End.X, chain.End.Y), 0));
-        return new(
-            corners.Select(corner => new Vertex(
-                line.Map(stations.Map(half, corner.Place.X), corner.Place.Y),
-                corner.Bulge
-            ))
-        );
+        var station = new BendStation(line, stations, half);
+        var corners = _sides
+            .Corners(chain, station)
+            .Append(new(_sides.At(chain.End), 0))
+            .Select(corner => new Vertex(station.PointOf(corner.Place), corner.Bulge));
+        return new(corners);
     }
 
     private Label Placed(Label label, int half)
