@@ -24,7 +24,7 @@ internal static class Fuzz
     {
         byte[][] harmful = [.. words.Select(System.Text.Encoding.UTF8.GetBytes)];
         var change = Gen.Select(Gen.Int[0, 6], Gen.Int, Gen.Int, Gen.Byte);
-        return Gen.Select(Gen.Int[0, files.Length - 1], change.Array[1, 8])
+        return Gen.Select(Gen.Int[0, files.Length - 1], change.Array[1, 3])
             .Select(
                 (file, changes) =>
                 {
