@@ -14,11 +14,17 @@ internal sealed class MotifNode : PatternNode
     internal Chain[] LayoutLines { get; init; } = [];
     internal Contour[] Stock { get; init; } = [];
     internal Label[] Labels { get; init; } = [];
+    internal Chain[] GridLines { get; init; } = [];
 
     internal override IReadOnlyList<int> RowSizes => [.. ChipRows.Select(row => row.Length)];
 
     internal override long PieceCount =>
-        ChipCount + LineCuts.Length + LayoutLines.Length + Stock.Length + Labels.Length;
+        ChipCount
+        + LineCuts.Length
+        + LayoutLines.Length
+        + Stock.Length
+        + Labels.Length
+        + GridLines.Length;
 
     internal override long HoleCount =>
         ChipRows.Sum(row => row.Sum(shape => (long)shape.Holes.Count));
@@ -28,7 +34,8 @@ internal sealed class MotifNode : PatternNode
         | (LayoutLines.Length > 0 ? LayerSet.LayoutLines : 0)
         | (LineCuts.Length > 0 ? LayerSet.LineCuts : 0)
         | (ChipCount > 0 ? LayerSet.Chips : 0)
-        | (Labels.Length > 0 ? LayerSet.Labels : 0);
+        | (Labels.Length > 0 ? LayerSet.Labels : 0)
+        | (GridLines.Length > 0 ? LayerSet.Grid : 0);
 
     /// <summary>Returns the same leaf with changed chips.</summary>
     internal MotifNode WithChips(Func<ChipShape, ChipShape> change) =>
@@ -41,6 +48,7 @@ internal sealed class MotifNode : PatternNode
                 LayoutLines = LayoutLines,
                 Stock = Stock,
                 Labels = Labels,
+                GridLines = GridLines,
             };
 
     internal override PatternNode Changed(LeafChange change) => change.Of(this);
@@ -72,6 +80,9 @@ internal sealed class MotifNode : PatternNode
         if ((layers & LayerSet.Labels) != 0)
             for (var i = 0; i < Labels.Length; i++)
                 sink.Label(Labels[i]);
+        if ((layers & LayerSet.Grid) != 0)
+            for (var i = 0; i < GridLines.Length; i++)
+                sink.GridLine(GridLines[i].Span);
     }
 
     internal override Extents? Bounds(Transform transform, LayerSet layers)
@@ -84,6 +95,8 @@ internal sealed class MotifNode : PatternNode
                 bounds = Union(bounds, BoundsOf(row.Select(shape => shape.Outline), transform));
         if (layers.HasFlag(LayerSet.LayoutLines))
             bounds = Union(bounds, BoundsOf(LayoutLines, transform));
+        if (layers.HasFlag(LayerSet.Grid))
+            bounds = Union(bounds, BoundsOf(GridLines, transform));
         if (layers.HasFlag(LayerSet.LineCuts))
             foreach (var cut in LineCuts)
                 bounds = Union(bounds, cut.Path.Transformed(transform).Extents);

@@ -34,7 +34,8 @@ internal sealed class BezierPiece : CurvePiece
         var (point, weight) = Between(points, weights, 0, t);
         var along =
             degree * (weights[0] * weights[1] / (weight * weight)) * (points[1] - points[0]);
-        return new(point, along);
+        // Rounding must not part a curve from its own end.
+        return new(t == 1 ? _controls[^1] : point, along);
     }
 
     private static (Point, double) Between(

@@ -4,7 +4,10 @@ namespace PatternGen.Geometry;
 internal sealed class BiarcReach
 {
     /// <summary>Fewest gaps between the places where a biarc is measured; between them the slopes tell what happens.</summary>
-    private const int LeastGaps = 8;
+    private const int LeastGaps = 12;
+
+    /// <summary>Fewest gaps between two stations, where a curve that turns more tightly than the accuracy is no cubic beside an arc.</summary>
+    private const int LeastParts = 3;
 
     /// <summary>Most a biarc turns in radians: a half circle, and a little for rounding.</summary>
     private const double MostTurn = Math.PI + 1e-9;
@@ -51,7 +54,7 @@ internal sealed class BiarcReach
             }
             else
                 bad = step;
-            if (bad - good <= Finest * bad && best is not null)
+            if (best is not null && double.IsFinite(bad) && bad - good <= Finest * bad)
                 break;
             step = Next(step, error, good, bad, rest);
         }
@@ -96,7 +99,7 @@ internal sealed class BiarcReach
             last--;
         var between = last - first + 1;
         // Each gap between stations is measured in as many parts as make up the least number.
-        var parts = Math.Max(1, (LeastGaps + between) / (between + 1));
+        var parts = Math.Max(LeastParts, (LeastGaps + between) / (between + 1));
         var (before, measured, largest) = (start, gauge.At(start.Point, start.Direction), 0.0);
         for (var i = first; i <= last + 1; i++)
         {

@@ -93,6 +93,11 @@ internal sealed class DxfGroupReader(Stream stream)
 
     private int ParsedCode()
     {
+        if (Line == 1 && Value.EndsWith("Binary DXF"u8))
+            throw Error(
+                "This is a binary DXF file, and only ASCII is read.",
+                "the file saved anew, as ASCII DXF"
+            );
         if (!Utf8Parser.TryParse(Value, out int code, out var used) || used != Value.Length)
             throw Error(
                 $"A group code must stand here, a whole number, but it is \"{Quoted()}\": a line is missing or too many."
@@ -120,6 +125,8 @@ internal sealed class DxfGroupReader(Stream stream)
 
     private bool ReadLine()
     {
+        if (Line == 0)
+            SkipMark();
         if (_mayStartWithFeed && (_next < _end || Fill(0)) && _buffer[_next] == '\n')
             _next++;
         _mayStartWithFeed = false;
@@ -151,6 +158,15 @@ internal sealed class DxfGroupReader(Stream stream)
             Take(known);
             return true;
         }
+    }
+
+    /// <summary>The mark of UTF-8, with which some programs begin a text.</summary>
+    private void SkipMark()
+    {
+        ReadOnlySpan<byte> mark = [0xEF, 0xBB, 0xBF];
+        while (_end - _next < mark.Length && Fill(_end - _next)) { }
+        if (_buffer.AsSpan(_next, _end - _next).StartsWith(mark))
+            _next += mark.Length;
     }
 
     private void Take(int length)

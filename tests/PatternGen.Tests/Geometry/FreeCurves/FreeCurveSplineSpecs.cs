@@ -125,6 +125,7 @@ public class FreeCurveSplineSpecs
     public void Splines_through_any_points_are_smooth_all_along() =>
         Draw.Point()
             .Array[3, 9]
+            .Where(points => points.Zip(points.Skip(1), (a, b) => a.DistanceTo(b)).Min() > 0.1)
             .Sample(
                 points =>
                 {

@@ -37,4 +37,14 @@ internal static class DxfFile
         using var stream = new MemoryStream(bytes);
         return PatternGen.Import.Drawing(stream, FileFormat.Dxf, settings);
     }
+
+    /// <summary>A drawing of tests/data without the sections that are not read, so that damage does not fall on them.</summary>
+    internal static byte[] SectionsRead(string name)
+    {
+        var text = File.ReadAllText(Repository.File("tests", "data", "dxf", $"{name}.dxf"));
+        var start = text.IndexOf("BLOCKS", StringComparison.Ordinal);
+        var end = text.IndexOf("OBJECTS", StringComparison.Ordinal);
+        var section = text.LastIndexOf("ENDSEC", end, StringComparison.Ordinal);
+        return Encoding.UTF8.GetBytes($"0\nSECTION\n2\n{text[start..section]}ENDSEC\n0\nEOF\n");
+    }
 }
