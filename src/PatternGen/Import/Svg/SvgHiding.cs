@@ -19,8 +19,8 @@ internal sealed class SvgHiding
             css = css[(open + length)..];
             if (said == default)
                 continue;
-            foreach (var range in selectors.Split(','))
-                Add(selectors[range].Trim(), said);
+            foreach (var selector in selectors.ToString().Split(','))
+                Add(selector.AsSpan().Trim(), said);
         }
     }
 
@@ -28,14 +28,15 @@ internal sealed class SvgHiding
     internal (string? Display, string? Visibility) Of(
         string kind,
         string? name,
-        ReadOnlySpan<char> classes,
-        ReadOnlySpan<char> style,
+        string? classes,
+        string? style,
         (string? Display, string? Visibility) attributes
     )
     {
         var said = Over(attributes, Rule(kind));
-        foreach (var range in classes.Split(' '))
-            said = Over(said, Rule("." + classes[range].ToString()));
+        if (classes is not null && _rules.Count > 0)
+            foreach (var word in classes.Split(' '))
+                said = Over(said, Rule("." + word));
         if (name is not null)
             said = Over(said, Rule("#" + name));
         return Over(said, Said(style));
@@ -76,9 +77,11 @@ internal sealed class SvgHiding
     private static (string? Display, string? Visibility) Said(ReadOnlySpan<char> declarations)
     {
         (string? Display, string? Visibility) said = default;
-        foreach (var range in declarations.Split(';'))
+        while (!declarations.IsEmpty)
         {
-            var declaration = declarations[range];
+            var end = declarations.IndexOf(';');
+            var declaration = end < 0 ? declarations : declarations[..end];
+            declarations = end < 0 ? default : declarations[(end + 1)..];
             var colon = declaration.IndexOf(':');
             if (colon < 0)
                 continue;
