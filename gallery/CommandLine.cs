@@ -15,7 +15,8 @@ internal static class CommandLine
           dotnet run --project gallery -- all --out everything
           dotnet run --project gallery -- carving --out my-carving
 
-        Each topic is a command of its own: bands, rosettes, carving, inspection, order, grooves.
+        Each topic is a command of its own: bands, rosettes, carving, inspection, order,
+        grooves, layouts, fields, free-forms.
 
         Lengths are millimetres unless they carry a unit. Exit codes: 0 done, 1 impossible or
         not written, 2 wrong command line, 130 stopped.
@@ -32,6 +33,9 @@ internal static class CommandLine
             FolderCommand.Inspection(),
             FolderCommand.Order(),
             FolderCommand.Grooves(),
+            FolderCommand.Layouts(),
+            FolderCommand.Fields(),
+            FolderCommand.FreeForms(),
             AllCommand.Make(),
             FolderCommand.Readme(),
         };
