@@ -187,6 +187,7 @@ public class GallerySpecs
     [InlineData("bands.svg")]
     [InlineData("rosettes.svg")]
     [InlineData("carved.svg")]
+    [InlineData("layouts.svg")]
     public void The_pictures_of_the_README_are_those_it_draws(string file)
     {
         using var gallery = new GalleryProgram();
