@@ -108,7 +108,7 @@ public class ReadmeSamples
         // A motif in each corner
         // Lower and upper side: 28 repeats, pitch 8 mm (8 asked)
         // Right and left side: 18 repeats, pitch 8 mm (8 asked)
-        // 320 chips
+        // 232 chips
         // </readme>
         // csharpier-ignore-end
 
@@ -119,7 +119,7 @@ public class ReadmeSamples
                 "A motif in each corner",
                 "Lower and upper side: 28 repeats, pitch 8 mm (8 asked)",
                 "Right and left side: 18 repeats, pitch 8 mm (8 asked)",
-                "320 chips",
+                "232 chips",
             ]);
         foreach (var pattern in (Pattern[])[frame, tray, clock, panel])
             pattern
@@ -146,10 +146,13 @@ public class ReadmeSamples
             .With(leaves)
             .With(Flower.Of(8, 24).Overlapping().Moved(115, 78))
             .Save("lid-with-vine.svg");
-        Console.WriteLine(leaves.Fit);
+        Console.WriteLine(leaves.Fit);   // 44 repeats, spacing 10.9031 mm (11 asked), closed without a seam
         // </readme>
         // csharpier-ignore-end
 
+        leaves
+            .Fit.ToString()
+            .ShouldBe("44 repeats, spacing 10.9031 mm (11 asked), closed without a seam");
         leaves.Inspect(Knife.Held(degrees: 65), Stock.Thick(20)).IsCarvable.ShouldBeTrue();
         new FileInfo("lid-with-vine.svg").Length.ShouldBePositive();
     }
