@@ -29,6 +29,7 @@ internal static class AllCommand
                     new InspectionTopic(Path.Combine(folder, "inspection")),
                     new PlanTopic(Path.Combine(folder, "order")),
                     new GroovesTopic(Path.Combine(folder, "grooves")),
+                    new RecipesTopic(SampleRecipes.Files, Path.Combine(folder, "recipes")),
                 ];
                 foreach (var topic in topics)
                     await Reporter.RunAsync(topic, cancellation);

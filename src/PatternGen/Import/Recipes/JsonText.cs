@@ -58,6 +58,17 @@ internal sealed class JsonText
     internal static JsonText Object(params (string Name, JsonText Value)[] members) =>
         Object((IReadOnlyCollection<(string, JsonText)>)members);
 
+    /// <summary>Returns an object with a further member before the others, in place of one of that name.</summary>
+    internal JsonText WithFirst(string name, JsonText value)
+    {
+        var quoted = Quoted(name);
+        var members = _names!.Zip(_items!).Where(member => member.First != quoted).ToArray();
+        return new(
+            [quoted, .. members.Select(member => member.First)],
+            [value, .. members.Select(member => member.Second)]
+        );
+    }
+
     /// <summary>Writes the value and ends the line.</summary>
     internal void WriteTo(TextWriter output)
     {

@@ -12,7 +12,7 @@ internal sealed class RecipeChoice<T>(
     params RecipeKind<T>[] options
 ) : RecipeType<T>
 {
-    internal IReadOnlyList<RecipeKind<T>> Options => options;
+    internal IReadOnlyList<RecipeKind<T>> Kinds => options;
 
     internal override T Read(RecipeValue value) => Read(value, []);
 

@@ -61,7 +61,10 @@ internal sealed record RecipeDocument(IReadOnlyList<(string Name, JsonText Patte
         ReadVersion(value);
         if (value.Json.TryGetProperty(SharedName, out var shared))
             ReadShared(value.Member(SharedName, shared));
-        return PatternType.Instance.Read(value, [Schema.Name, Format.Name, SharedName]);
+        var pattern = PatternType.Instance.Read(value, [Schema.Name, Format.Name, SharedName]);
+        // Placed too far away, its coordinates could not be written.
+        Blame.On(value, _ => false, () => pattern.Extents);
+        return pattern;
     }
 
     /// <summary>The schema of all recipes of this version.</summary>

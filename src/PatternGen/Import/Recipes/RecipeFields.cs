@@ -53,7 +53,7 @@ internal sealed class RecipeFields<TOwner>(params RecipeField<TOwner>[] fields)
         var seen = new HashSet<string>(StringComparer.Ordinal);
         foreach (var member in value.Json.EnumerateObject())
         {
-            var name = NameOf(value, member);
+            var name = member.Name;
             if (!seen.Add(name))
                 throw new ImportException(
                     $"The field \"{RecipeValue.Shown(name)}\" stands here twice.",
@@ -61,22 +61,6 @@ internal sealed class RecipeFields<TOwner>(params RecipeField<TOwner>[] fields)
                     ["one of them"]
                 );
             yield return (name, member.Value);
-        }
-    }
-
-    private static string NameOf(RecipeValue value, JsonProperty member)
-    {
-        try
-        {
-            return member.Name;
-        }
-        catch (InvalidOperationException error)
-        {
-            throw new ImportException(
-                "The name of a field holds half a character.",
-                value.Path,
-                inner: error
-            );
         }
     }
 

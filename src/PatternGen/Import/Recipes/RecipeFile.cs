@@ -1,4 +1,5 @@
 using System.Text.Json;
+using System.Text.Unicode;
 
 namespace PatternGen;
 
@@ -50,11 +51,33 @@ internal static class RecipeFile
     {
         var reader = new Utf8JsonReader(text, new JsonReaderOptions { MaxDepth = depth });
         for (long values = 0; reader.Read(); values++)
+        {
             if (values > most)
                 throw new ImportException(
                     $"The recipe holds more than {most} values.",
                     remedies: ["a higher limit (ImportLimits.WithSegments)"]
                 );
+            if (reader is { TokenType: JsonTokenType.PropertyName, ValueIsEscaped: true })
+                RefuseHalfACharacter(ref reader);
+        }
+    }
+
+    /// <summary>Half a pair of surrogates in a name would stop every look for another name.</summary>
+    private static void RefuseHalfACharacter(ref Utf8JsonReader reader)
+    {
+        try
+        {
+            reader.GetString();
+        }
+        catch (InvalidOperationException error)
+        {
+            throw new ImportException(
+                "The name of a field holds half a character.",
+                FormattableString.Invariant($"byte {reader.TokenStartIndex + 1}"),
+                ["both \\u parts of the character"],
+                error
+            );
+        }
     }
 
     private static byte[] Bytes(Stream stream, ImportLimits limits)
@@ -80,6 +103,11 @@ internal static class RecipeFile
         if (bytes is [0xFE, 0xFF, ..] or [0xFF, 0xFE, ..] or [0, ..] or [_, 0, ..])
             throw new ImportException(
                 "The file is not UTF-8 text.",
+                remedies: ["the file saved as UTF-8"]
+            );
+        if (!Utf8.IsValid(bytes))
+            throw new ImportException(
+                "The file is not UTF-8 text: some of its bytes are no letters.",
                 remedies: ["the file saved as UTF-8"]
             );
         return bytes is [0xEF, 0xBB, 0xBF, ..] ? bytes.AsMemory(3) : bytes;

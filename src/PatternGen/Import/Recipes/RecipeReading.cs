@@ -12,6 +12,7 @@ internal sealed class RecipeReading(ImportLimits limits)
     private readonly Dictionary<string, Pattern> _shared = new(StringComparer.Ordinal);
     private readonly Dictionary<string, CompassDrawing> _drawings = new(StringComparer.Ordinal);
     private readonly Dictionary<Pattern, int> _heights = new(ReferenceEqualityComparer.Instance);
+    private readonly Dictionary<Pattern, long> _sizes = new(ReferenceEqualityComparer.Instance);
     private int _elements;
     private int _segments;
     private int _nesting;
@@ -109,12 +110,24 @@ internal sealed class RecipeReading(ImportLimits limits)
     /// <exception cref="PatternException">They are.</exception>
     internal void RefuseTooMany(IEnumerable<Pattern> parts)
     {
-        // Rows count too: a row without pieces keeps its number.
-        if (parts.Sum(part => part.Root.PieceCount + part.Root.RowSizes.Count) > limits.Elements)
-            throw new PatternException(
-                $"The pattern has more than {limits.Elements} pieces, repeats counted each time.",
-                remedies: ["fewer repeats", "a higher limit (ImportLimits.WithElements)"]
-            );
+        long pieces = 0;
+        foreach (var part in parts)
+        {
+            pieces += SizeOf(part);
+            if (pieces > limits.Elements)
+                throw new PatternException(
+                    $"The pattern has more than {limits.Elements} pieces, repeats counted each time.",
+                    remedies: ["fewer repeats", "a higher limit (ImportLimits.WithElements)"]
+                );
+        }
+    }
+
+    /// <summary>Number of pieces and of rows, since a row without pieces keeps its number; asked for once, however often it is used.</summary>
+    private long SizeOf(Pattern pattern)
+    {
+        if (!_sizes.TryGetValue(pattern, out var size))
+            _sizes[pattern] = size = pattern.Root.PieceCount + pattern.Root.RowSizes.Count;
+        return size;
     }
 
     /// <summary>Names a pattern for later ones to use.</summary>

@@ -17,7 +17,7 @@ internal static class SchemaText
 
     /// <summary>What a field is, and what it may hold.</summary>
     internal static JsonText About(string about, JsonText schema) =>
-        JsonText.Object(("description", JsonText.Of(about)), ("allOf", JsonText.List(schema)));
+        schema.WithFirst("description", JsonText.Of(about));
 
     internal static JsonText OneOf(string? about, params JsonText[] schemas) =>
         about is null

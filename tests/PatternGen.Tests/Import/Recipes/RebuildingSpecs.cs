@@ -33,8 +33,8 @@ public class RebuildingSpecs
         var band = TriangleBand
             .Ruled(2.1, 4.2, 3.9, 2.3)
             .WithRows(
-                row.Leaning(0.3).Curved(0.2, -0.1).WithGap(0.4),
-                TriangleRow.Between(2, 3).Down().HollowBase(0.35).Staggered().StabCut(depth: 1.7)
+                row.Leaning(0.3).Curved(0.2, -0.1).WithGap(0.4).HollowBase(0.35),
+                TriangleRow.Between(2, 3).Down().Staggered().StabCut(depth: 1.7)
             )
             .WithPitch(7.7)
             .WithLineCuts(0.8);
@@ -47,7 +47,6 @@ public class RebuildingSpecs
                     .EndMargins(5.5, 7)
                     .CentreMotif(Rosette.Petals(6, 11).Carve(part => part.IsPetal), 30)
                     .StaggeredRows(StaggeredEnds.Shifted)
-                    .RepeatOnCentre()
             )
             .ShouldBeRebuilt();
     }
