@@ -2,7 +2,7 @@ namespace PatternGen.Geometry;
 
 /// <summary>A grid of points, square or rectangular, from an origin and turned: to snap points and whole contours to.</summary>
 /// <remarks>Immutable and safe to share between threads.</remarks>
-public sealed class Grid
+public sealed partial class Grid
 {
     /// <summary>Finer grids than this would not be told apart at the far end of a large drawing.</summary>
     private const double FinestStep = 1e-6;
@@ -57,11 +57,9 @@ public sealed class Grid
     /// <exception cref="ArgumentOutOfRangeException">A coordinate lies beyond 2 km or is not finite.</exception>
     public Point Snap(Point point)
     {
-        var offset = Guard.Place(point) - Origin;
+        var along = Along(Guard.Place(point) - Origin);
         // The place is computed from the whole numbers alone, so that snapping again gives the same digits.
-        var x = Whole((offset.X * _cos + offset.Y * _sin) / StepX) * StepX;
-        var y = Whole((offset.Y * _cos - offset.X * _sin) / StepY) * StepY;
-        return new(Origin.X + (x * _cos - y * _sin), Origin.Y + (x * _sin + y * _cos));
+        return Place(new(Whole(along.X / StepX) * StepX, Whole(along.Y / StepY) * StepY));
     }
 
     /// <summary>Returns the contour with its corners on the grid and the bulges of its arcs kept.</summary>
@@ -75,8 +73,7 @@ public sealed class Grid
     /// they were, and so are the corners that others share with them. Snapping the result again changes nothing.
     /// </returns>
     /// <exception cref="ArgumentNullException">There is no list, or an entry is null.</exception>
-    public SnapResult Snap(IEnumerable<Contour> contours) =>
-        new GridSnapper(this, [.. Guard.NotNull(contours)]).Run();
+    public SnapResult Snap(IEnumerable<Contour> contours) => GridSnapper.Snap(this, contours);
 
     private static double Whole(double steps) => Math.Round(steps, MidpointRounding.AwayFromZero);
 }

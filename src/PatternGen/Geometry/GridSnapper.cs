@@ -1,119 +1,173 @@
 namespace PatternGen.Geometry;
 
-/// <summary>Snaps contours together: what one of them may not move, its neighbours may not move either.</summary>
+/// <summary>Snaps runs together: what one of them may not move, its neighbours may not move either.</summary>
 internal sealed class GridSnapper
 {
-    private readonly Contour[] _contours;
+    private readonly SegmentRun[] _runs;
+    private readonly int[] _groups;
     private readonly int[][] _corners;
-    private readonly List<Point> _places = [];
     private readonly Point[] _targets;
     private readonly bool[] _pinned;
     private readonly SnapRefusal?[] _refusals;
     private readonly Tolerance _tolerance;
 
-    internal GridSnapper(Grid grid, Contour[] contours)
+    /// <param name="grid">The grid.</param>
+    /// <param name="runs">The runs; corners that they share stay shared.</param>
+    /// <param name="groups">
+    /// For each run the number of its group, in ascending order from 0: runs that are refused together, such as the rings of
+    /// one chip.
+    /// </param>
+    internal GridSnapper(ISnapGrid grid, SegmentRun[] runs, int[] groups)
     {
-        _contours = contours;
-        _refusals = new SnapRefusal?[contours.Length];
-        _corners = new int[contours.Length][];
-        _tolerance = ToleranceOf(contours);
+        _runs = runs;
+        _groups = groups;
+        _refusals = new SnapRefusal?[runs.Length];
+        _corners = new int[runs.Length][];
+        _tolerance = ToleranceOf(runs);
         using var merger = new PointMerger(_tolerance.Merge);
-        for (var i = 0; i < contours.Length; i++)
+        for (var i = 0; i < runs.Length; i++)
         {
-            var vertices = Guard.NotNull(contours[i]).Span;
+            var vertices = runs[i].Span;
             _corners[i] = new int[vertices.Length];
             for (var j = 0; j < vertices.Length; j++)
                 _corners[i][j] = merger.IdOf(vertices[j].Point);
         }
-        _places = [.. merger.Points];
-        _pinned = new bool[_places.Count];
-        _targets = [.. _places.Select(grid.Snap)];
+        Point[] places = [.. merger.Points];
+        _pinned = new bool[places.Length];
+        _targets = Array.ConvertAll(places, grid.Snap);
     }
 
-    /// <summary>Pinning the corners of a refused contour can spoil its neighbours, so it goes on until no more are refused.</summary>
-    internal SnapResult Run()
+    /// <summary>Runs that were left as they were, and why; as many entries as runs, null for those that were snapped.</summary>
+    internal IReadOnlyList<SnapRefusal?> Refusals => _refusals;
+
+    /// <summary>Snaps contours, each for itself.</summary>
+    internal static SnapResult Snap(ISnapGrid grid, IEnumerable<Contour> contours)
+    {
+        SegmentRun[] runs = [.. Guard.NotNull(contours).Select(run => Guard.NotNull(run))];
+        var snapper = new GridSnapper(grid, runs, [.. Enumerable.Range(0, runs.Length)]);
+        var snapped = snapper.Run();
+        return new(
+            [.. snapped.Cast<Contour>()],
+            snapper.LargestMove(),
+            [.. snapper._refusals.OfType<SnapRefusal>()]
+        );
+    }
+
+    /// <summary>Returns the runs snapped; those that would be spoilt come back as they were.</summary>
+    /// <remarks>Pinning the corners of a refused run can spoil its neighbours, so it goes on until no more are refused.</remarks>
+    internal SegmentRun[] Run()
     {
         bool refusedMore;
         do
         {
             refusedMore = false;
-            for (var i = 0; i < _contours.Length; i++)
-                if (_refusals[i] is null && (_refusals[i] = Refusal(i)) is not null)
-                    refusedMore = true;
-            for (var i = 0; i < _contours.Length; i++)
-                if (_refusals[i] is not null)
+            for (var first = 0; first < _runs.Length; first = EndOfGroup(first))
+            {
+                if (_refusals[first] is not null || GroupRefusal(first) is not { } refusal)
+                    continue;
+                refusedMore = true;
+                for (var i = first; i < EndOfGroup(first); i++)
+                {
+                    _refusals[i] = refusal;
                     Pin(i);
+                }
+            }
         } while (refusedMore);
-        return new(
-            [.. _contours.Select((contour, i) => _refusals[i] is null ? Snapped(i) : contour)],
-            LargestMove(),
-            [.. _refusals.OfType<SnapRefusal>()]
-        );
+        return [.. _runs.Select((run, i) => _refusals[i] is null ? Snapped(i) : run)];
     }
 
-    private static Tolerance ToleranceOf(Contour[] contours)
+    /// <summary>How far the corner that moved most was moved, in mm.</summary>
+    internal double LargestMove()
     {
-        if (contours.Length == 0)
+        double largest = 0;
+        for (var i = 0; i < _runs.Length; i++)
+        for (var j = 0; j < _corners[i].Length && _refusals[i] is null; j++)
+            largest = Math.Max(largest, _runs[i].Span[j].Point.DistanceTo(Target(i, j)));
+        return largest;
+    }
+
+    private static Tolerance ToleranceOf(SegmentRun[] runs)
+    {
+        if (runs.Length == 0)
             return default;
-        var extents = Guard.NotNull(contours[0]).Extents;
-        foreach (var contour in contours)
-            extents = extents.Including(Guard.NotNull(contour).Extents);
+        var extents = runs[0].Extents;
+        foreach (var run in runs)
+            extents = extents.Including(run.Extents);
         return Tolerance.For(extents);
     }
 
-    private Contour Snapped(int contour)
+    private int EndOfGroup(int first)
     {
-        var vertices = _contours[contour].Span;
+        var end = first + 1;
+        while (end < _runs.Length && _groups[end] == _groups[first])
+            end++;
+        return end;
+    }
+
+    private SegmentRun Snapped(int run)
+    {
+        var vertices = _runs[run].Span;
         var snapped = new Vertex[vertices.Length];
         for (var i = 0; i < snapped.Length; i++)
-            snapped[i] = new(Target(contour, i), vertices[i].Bulge);
-        return new(VertexRun.Trusted(snapped));
+            snapped[i] = new(Target(run, i), vertices[i].Bulge);
+        var corners = VertexRun.Trusted(snapped);
+        return _runs[run].IsClosed ? new Contour(corners) : new Chain(corners);
     }
 
-    private Point Target(int contour, int corner)
+    private Point Target(int run, int corner)
     {
-        var place = _corners[contour][corner];
-        return _pinned[place] ? _contours[contour].Span[corner].Point : _targets[place];
+        var place = _corners[run][corner];
+        return _pinned[place] ? _runs[run].Span[corner].Point : _targets[place];
     }
 
-    private SnapRefusal? Refusal(int contour)
+    private SnapRefusal? GroupRefusal(int first)
     {
-        var original = _contours[contour];
-        var snapped = Snapped(contour);
-        var corners = original.Span;
-        for (var i = 0; i < corners.Length; i++)
+        var end = EndOfGroup(first);
+        for (var i = first; i < end; i++)
+            if (Refusal(i) is { } refusal)
+                return refusal;
+        return end - first > 1 ? RingsRefusal(first, end) : null;
+    }
+
+    private SnapRefusal? Refusal(int run)
+    {
+        var original = _runs[run];
+        var snapped = Snapped(run);
+        for (var i = 0; i < original.Count; i++)
         {
-            var next = (i + 1) % corners.Length;
+            var side = original.At(i);
             if (
-                _tolerance.Same(Target(contour, i), Target(contour, next))
-                && !_tolerance.Same(corners[i].Point, corners[next].Point)
+                _tolerance.Same(snapped.At(i).Start, snapped.At(i).End)
+                && !_tolerance.Same(side.Start, side.End)
             )
-                return new(
-                    contour,
-                    corners[i].Point,
-                    $"its corner would meet the next one, {corners[next].Point}."
-                );
+                return new(run, side.Start, $"its corner would meet the next one, {side.End}.");
         }
-        if (original.IsCounterClockwise != snapped.IsCounterClockwise)
-            return new(contour, corners[0].Point, "it would lose its area or turn inside out.");
-        var flaws = snapped.Validate().Flaws;
-        return flaws.Count > 0 && original.Validate().IsValid
-            ? new(contour, original.PointAt(original.StartOf(flaws[0].Segment)), flaws[0].Reason)
+        if (original is not Contour ring || snapped is not Contour snappedRing)
+            return snapped.CrossesItself() && !original.CrossesItself()
+                ? new(run, original.At(0).Start, "it would cross itself.")
+                : null;
+        if (ring.IsCounterClockwise != snappedRing.IsCounterClockwise)
+            return new(run, ring.At(0).Start, "it would lose its area or turn inside out.");
+        var flaws = snappedRing.Validate().Flaws;
+        return flaws.Count > 0 && ring.Validate().IsValid
+            ? new(run, ring.PointAt(ring.StartOf(flaws[0].Segment)), flaws[0].Reason)
             : null;
     }
 
-    private void Pin(int contour)
+    /// <summary>Whether the rings of a chip would run into each other.</summary>
+    private SnapRefusal? RingsRefusal(int first, int end)
     {
-        foreach (var place in _corners[contour])
-            _pinned[place] = true;
+        var range = Enumerable.Range(first, end - first);
+        var flaws = new Region(range.Select(i => (Contour)Snapped(i))).Validate().Flaws;
+        return
+            flaws.Count > 0 && new Region(range.Select(i => (Contour)_runs[i])).Validate().IsValid
+            ? new(first, _runs[first].At(0).Start, flaws[0].Reason)
+            : null;
     }
 
-    private double LargestMove()
+    private void Pin(int run)
     {
-        double largest = 0;
-        for (var i = 0; i < _contours.Length; i++)
-        for (var j = 0; j < _corners[i].Length && _refusals[i] is null; j++)
-            largest = Math.Max(largest, _contours[i].Span[j].Point.DistanceTo(Target(i, j)));
-        return largest;
+        foreach (var place in _corners[run])
+            _pinned[place] = true;
     }
 }

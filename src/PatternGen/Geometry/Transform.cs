@@ -93,6 +93,13 @@ public readonly record struct Transform
     public static Transform MirrorTopBottom(double y = 0) =>
         new(1, 0, true, new(0, 2 * Guard.Coordinate(y)));
 
+    /// <summary>Returns the placing of a frame: its origin at a point, its x axis along a vector.</summary>
+    /// <param name="origin">Where the origin goes.</param>
+    /// <param name="xAxis">Where the x axis goes; its length is the scale.</param>
+    /// <param name="mirrored">Whether the y axis comes to lie on the right of the x axis.</param>
+    internal static Transform Placing(Point origin, Vector xAxis, bool mirrored = false) =>
+        new(xAxis.X, xAxis.Y, mirrored, origin - Point.Origin);
+
     /// <summary>Returns the transform that does this one first and then the other.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Both together scale or move by more than numbers hold.</exception>
     public Transform Then(Transform next)

@@ -199,10 +199,12 @@ internal sealed class FitTrouble(double length, Fitting fitting, PitchQuestion q
 
     private static string Repeats(int count) => count == 1 ? "1 repeat" : $"{count} repeats";
 
-    private static string Up(double value) =>
+    /// <summary>A figure that is not too small, as messages print it.</summary>
+    internal static string Up(double value) =>
         Text(Math.Ceiling(value * Steps * (1 - Noise)) / Steps);
 
-    private static string Down(double value) =>
+    /// <summary>A figure that is not too large, as messages print it.</summary>
+    internal static string Down(double value) =>
         Text(Math.Floor(value * Steps * (1 + Noise)) / Steps);
 
     private static string Text(double value) => Guard.Text(value);

@@ -51,6 +51,9 @@ public sealed class Chip
     /// <summary>How the chip is cut in the motif's own frame: the apex of a stab is a corner of <see cref="Shape"/>.</summary>
     public ChipCut ShapeCut => _shape.Cut;
 
+    /// <summary>The member that it lies on.</summary>
+    internal MemberGrain Grain => _grain;
+
     /// <summary>
     /// How the walls go down from <see cref="Shape"/>, as seen from above; all repeats of a chip share this one object, which is
     /// made when first asked for.

@@ -17,4 +17,6 @@ internal abstract class ForwardingSink(IPatternSink target) : IPatternSink
     public void Stock(ReadOnlySpan<Vertex> outline) => target.Stock(outline);
 
     public void Label(Label label) => target.Label(label);
+
+    public void GridLine(ReadOnlySpan<Vertex> path) => target.GridLine(path);
 }

@@ -14,4 +14,6 @@ internal interface IPatternSink
     void Stock(ReadOnlySpan<Vertex> outline);
 
     void Label(Label label);
+
+    void GridLine(ReadOnlySpan<Vertex> path);
 }

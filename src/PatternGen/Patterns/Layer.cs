@@ -23,4 +23,7 @@ public enum Layer
 
     /// <summary>Paths of a V bit along the valleys, in space; only in files of <see cref="GroovePaths"/>.</summary>
     Grooves,
+
+    /// <summary>Lines of a grid to lay out by or to check against; only where <c>WithGrid</c> asks for them. Printed, not cut.</summary>
+    Grid,
 }

@@ -35,6 +35,8 @@ internal abstract class MappingSink(IPatternSink target) : IPatternSink
 
     public void Label(Label label) => target.Label(label.Transformed(Placement));
 
+    public void GridLine(ReadOnlySpan<Vertex> path) => target.GridLine(Map(path));
+
     protected virtual ChipId MapId(ChipId id) => id;
 
     protected abstract void Map(ReadOnlySpan<Vertex> from, Span<Vertex> to);

@@ -4,7 +4,7 @@ namespace PatternGen;
 
 /// <summary>The length of the member that a chip lies on, from which its grain is measured, as far as it is placed by now.</summary>
 /// <remarks>The default value is a chip on no member: its length is the x axis of the whole, however it is placed.</remarks>
-internal readonly struct MemberGrain
+internal readonly record struct MemberGrain
 {
     private readonly Kind _kind;
     private readonly Vector _direction;

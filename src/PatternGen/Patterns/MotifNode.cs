@@ -14,6 +14,7 @@ internal sealed class MotifNode : PatternNode
     internal Chain[] LayoutLines { get; init; } = [];
     internal Contour[] Stock { get; init; } = [];
     internal Label[] Labels { get; init; } = [];
+    internal Chain[] GridLines { get; init; } = [];
 
     // Asked for at every node above. Of two threads that ask first, each may make one.
     private int[]? _rowSizes;
@@ -22,7 +23,12 @@ internal sealed class MotifNode : PatternNode
         _rowSizes ??= [.. ChipRows.Select(row => row.Length)];
 
     internal override long PieceCount =>
-        ChipCount + LineCuts.Length + LayoutLines.Length + Stock.Length + Labels.Length;
+        ChipCount
+        + LineCuts.Length
+        + LayoutLines.Length
+        + Stock.Length
+        + Labels.Length
+        + GridLines.Length;
 
     internal override long HoleCount =>
         ChipRows.Sum(row => row.Sum(shape => (long)shape.Holes.Count));
@@ -32,7 +38,8 @@ internal sealed class MotifNode : PatternNode
         | (LayoutLines.Length > 0 ? LayerSet.LayoutLines : 0)
         | (LineCuts.Length > 0 ? LayerSet.LineCuts : 0)
         | (ChipCount > 0 ? LayerSet.Chips : 0)
-        | (Labels.Length > 0 ? LayerSet.Labels : 0);
+        | (Labels.Length > 0 ? LayerSet.Labels : 0)
+        | (GridLines.Length > 0 ? LayerSet.Grid : 0);
 
     /// <summary>Returns the same leaf with changed chips.</summary>
     internal MotifNode WithChips(Func<ChipShape, ChipShape> change) =>
@@ -45,6 +52,7 @@ internal sealed class MotifNode : PatternNode
                 LayoutLines = LayoutLines,
                 Stock = Stock,
                 Labels = Labels,
+                GridLines = GridLines,
             };
 
     internal override PatternNode Changed(LeafChange change) => change.Of(this);
@@ -76,6 +84,9 @@ internal sealed class MotifNode : PatternNode
         if ((layers & LayerSet.Labels) != 0)
             for (var i = 0; i < Labels.Length; i++)
                 sink.Label(Labels[i]);
+        if ((layers & LayerSet.Grid) != 0)
+            for (var i = 0; i < GridLines.Length; i++)
+                sink.GridLine(GridLines[i].Span);
     }
 
     internal override Extents? Bounds(Transform transform, LayerSet layers)
@@ -88,6 +99,8 @@ internal sealed class MotifNode : PatternNode
                 bounds = Union(bounds, BoundsOf(row.Select(shape => shape.Outline), transform));
         if (layers.HasFlag(LayerSet.LayoutLines))
             bounds = Union(bounds, BoundsOf(LayoutLines, transform));
+        if (layers.HasFlag(LayerSet.Grid))
+            bounds = Union(bounds, BoundsOf(GridLines, transform));
         if (layers.HasFlag(LayerSet.LineCuts))
             foreach (var cut in LineCuts)
                 bounds = Union(bounds, cut.Path.Transformed(transform).Extents);

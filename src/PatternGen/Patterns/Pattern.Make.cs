@@ -21,6 +21,10 @@ public abstract partial class Pattern
     public static Pattern OfLayoutLines(IEnumerable<Chain> lines) =>
         Of(new MotifNode { LayoutLines = Each(lines) });
 
+    /// <summary>Returns a pattern of lines of a grid.</summary>
+    internal static Pattern OfGrid(IEnumerable<Chain> lines) =>
+        Of(new MotifNode { GridLines = Each(lines) });
+
     /// <inheritdoc cref="OfStock(IEnumerable{Contour})"/>
     public static Pattern OfStock(params Contour[] outlines) =>
         OfStock((IEnumerable<Contour>)outlines);

@@ -80,6 +80,7 @@ internal enum LayerSet
     LineCuts = 1 << Layer.LineCuts,
     Chips = 1 << Layer.Chips,
     Labels = 1 << Layer.Labels,
+    Grid = 1 << Layer.Grid,
     Drawn = Stock | LayoutLines | LineCuts | Chips,
-    All = Drawn | Labels,
+    All = Drawn | Labels | Grid,
 }

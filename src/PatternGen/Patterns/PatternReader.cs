@@ -32,6 +32,7 @@ internal static class PatternReader
         internal List<LineCut> LineCuts { get; } = [];
         internal List<Contour> Stock { get; } = [];
         internal List<Label> Labels { get; } = [];
+        internal List<Chain> GridLines { get; } = [];
 
         void IPatternSink.Chip(in PlacedChip chip) { }
 
@@ -44,6 +45,8 @@ internal static class PatternReader
         void IPatternSink.Stock(ReadOnlySpan<Vertex> outline) => Stock.Add(new(outline.ToArray()));
 
         void IPatternSink.Label(Label label) => Labels.Add(label);
+
+        void IPatternSink.GridLine(ReadOnlySpan<Vertex> path) => GridLines.Add(new(path.ToArray()));
     }
 
     private sealed class ChipList : List<Chip>, IPatternSink
@@ -61,5 +64,7 @@ internal static class PatternReader
         void IPatternSink.Stock(ReadOnlySpan<Vertex> outline) { }
 
         void IPatternSink.Label(Label label) { }
+
+        void IPatternSink.GridLine(ReadOnlySpan<Vertex> path) { }
     }
 }

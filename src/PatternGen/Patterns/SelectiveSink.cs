@@ -14,4 +14,6 @@ internal abstract class SelectiveSink : IPatternSink
     public virtual void Stock(ReadOnlySpan<Vertex> outline) { }
 
     public virtual void Label(Label label) { }
+
+    public virtual void GridLine(ReadOnlySpan<Vertex> path) { }
 }

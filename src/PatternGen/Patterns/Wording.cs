@@ -101,6 +101,7 @@ public partial class Wording
             Layer.Chips => "Chips to cut away",
             Layer.Labels => "Labels",
             Layer.Grooves => "Groove paths",
+            Layer.Grid => "Grid",
             _ => "Note",
         };
 

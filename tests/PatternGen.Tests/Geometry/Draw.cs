@@ -41,6 +41,17 @@ internal static class Draw
             )
         );
 
+    /// <summary>A cubic Bézier curve by Bernstein's polynomials.</summary>
+    internal static Point Bernstein(Point[] p, double t)
+    {
+        var s = 1 - t;
+        var (a, b, c, d) = (s * s * s, 3 * s * s * t, 3 * s * t * t, t * t * t);
+        return new(
+            a * p[0].X + b * p[1].X + c * p[2].X + d * p[3].X,
+            a * p[0].Y + b * p[1].Y + c * p[2].Y + d * p[3].Y
+        );
+    }
+
     internal static Gen<Point> Point(double reach = 100) =>
         Gen.Select(Gen.Double[-reach, reach], Gen.Double[-reach, reach])
             .Select((x, y) => new Point(x, y));

@@ -8,7 +8,7 @@ namespace PatternGen;
 internal sealed class DxfContent
 {
     private readonly IReadOnlyList<Chain>?[] _lines = new IReadOnlyList<Chain>?[
-        DxfLayers.InOrder.Count
+        Enum.GetValues<Layer>().Length
     ];
 
     private readonly long _chipEntityCount;
@@ -26,6 +26,7 @@ internal sealed class DxfContent
             [.. read.Labels.SelectMany(label => label.Strokes())],
             decimals
         );
+        _lines[(int)Layer.Grid] = LineSides.Once(read.GridLines, decimals);
         _lines[(int)Layer.LayoutLines] = LineSides.Once(read.LayoutLines, decimals);
         _lines[(int)Layer.LineCuts] = LineSides.Once(
             [.. read.LineCuts.Select(cut => cut.Path)],

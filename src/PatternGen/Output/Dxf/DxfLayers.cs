@@ -6,7 +6,11 @@ namespace PatternGen;
 internal static class DxfLayers
 {
     /// <summary>Of a pattern, in the order in which a machine should work: marking before cutting, inside before outside.</summary>
-    internal static IReadOnlyList<Layer> InOrder { get; } =
+    /// <remarks>Few patterns have a grid, and a layer that is always empty would be a question to each reader.</remarks>
+    internal static IReadOnlyList<Layer> Of(Pattern pattern) =>
+        pattern.Root.Layers.HasFlag(LayerSet.Grid) ? [Layer.Grid, .. WithoutGrid] : WithoutGrid;
+
+    private static IReadOnlyList<Layer> WithoutGrid { get; } =
     [Layer.Note, Layer.Labels, Layer.LayoutLines, Layer.LineCuts, Layer.Chips, Layer.Stock];
 
     /// <summary>The same for a file of groove paths.</summary>
@@ -23,6 +27,7 @@ internal static class DxfLayers
             Layer.Chips => "CHIPS",
             Layer.Labels => "LABELS",
             Layer.Grooves => "GROOVES",
+            Layer.Grid => "GRID",
             _ => "NOTE",
         };
 
@@ -36,6 +41,7 @@ internal static class DxfLayers
             Layer.Chips => 22,
             Layer.Labels => 94,
             Layer.Grooves => 12,
+            Layer.Grid => 9,
             _ => 8,
         };
 

@@ -13,7 +13,7 @@ internal static class DxfWriter
 
     private static void WriteR12(Pattern pattern, OutputBuffer output, SaveOptions options)
     {
-        var file = new R12File(output, options.Decimals, DxfLayers.InOrder);
+        var file = new R12File(output, options.Decimals, DxfLayers.Of(pattern));
         var shapes = new DxfShapes(file.Drawing, options.Decimals);
         var content = new DxfContent(pattern, options, RepeatedShapes.None);
         Write(file, shapes, pattern, content, new ChipSink(shapes));
@@ -25,7 +25,7 @@ internal static class DxfWriter
             options.SharedSides == SharedSides.Closed
                 ? RepeatedShapes.Of(pattern, options)
                 : RepeatedShapes.None;
-        var file = new R2000File(output, options.Decimals, DxfLayers.InOrder, repeated.Shapes);
+        var file = new R2000File(output, options.Decimals, DxfLayers.Of(pattern), repeated.Shapes);
         var shapes = new DxfShapes(file.Drawing, options.Decimals);
         var content = new DxfContent(pattern, options, repeated);
         Write(file, shapes, pattern, content, new CopySink(file, shapes, repeated));
@@ -40,7 +40,7 @@ internal static class DxfWriter
     )
     {
         file.Begin(content.Extents, content.EntityCount);
-        foreach (var layer in DxfLayers.InOrder)
+        foreach (var layer in DxfLayers.Of(pattern))
             Draw(layer);
         file.End();
 

@@ -24,6 +24,7 @@ internal sealed class MachineDrawing(Pattern pattern, Extents reach, Wording wor
         }
         layers.Labels(Line("#4f7cac"));
         var read = PatternReader.Read(pattern.Root);
+        layers.Once(Layer.Grid, read.GridLines, Line("#c3cbd0"));
         layers.Once(Layer.LayoutLines, read.LayoutLines, Line("#8c8c84"));
         layers.Once(Layer.LineCuts, [.. read.LineCuts.Select(cut => cut.Path)], Line("#c2702e"));
         layers.Sides(Line("#26221e"));

@@ -17,6 +17,7 @@ internal sealed class PaperDrawing : ISvgDrawing
     private const string Ink = "#1d1a17";
     private const string Tint = "#a98a5b";
     private const string Pencil = "#8f8a82";
+    private const string GridLine = "#b9c3c9";
 
     private readonly PaperFoot _foot;
 
@@ -31,6 +32,7 @@ internal sealed class PaperDrawing : ISvgDrawing
     public void Draw(SvgFile file, SvgLayers layers)
     {
         layers.Runs(Layer.Stock, SvgStyle.Line(Ink, 0.25));
+        layers.Runs(Layer.Grid, SvgStyle.Line(GridLine, 0.06));
         layers.Runs(Layer.LayoutLines, SvgStyle.Line(Pencil, 0.1));
         layers.Runs(Layer.LineCuts, SvgStyle.Line(Ink, 0.18));
         layers.Sides(new(Tint, Ink, 0.15, FillOpacity: 0.22));

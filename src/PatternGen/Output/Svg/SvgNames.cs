@@ -12,6 +12,7 @@ internal static class SvgNames
             Layer.Chips => "chips",
             Layer.Labels => "labels",
             Layer.Grooves => "grooves",
+            Layer.Grid => "grid",
             _ => "note",
         };
 }

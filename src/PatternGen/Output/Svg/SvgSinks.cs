@@ -12,6 +12,8 @@ internal sealed class SvgRunSink(SvgPathWriter paths) : SelectiveSink
         paths.Open(path);
 
     public override void LayoutLine(ReadOnlySpan<Vertex> path) => paths.Open(path);
+
+    public override void GridLine(ReadOnlySpan<Vertex> path) => paths.Open(path);
 }
 
 /// <summary>Writes every chip, those that are repeated as copies of their shapes.</summary>

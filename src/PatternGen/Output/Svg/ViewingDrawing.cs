@@ -23,6 +23,7 @@ internal sealed class ViewingDrawing(Pattern pattern, Extents reach) : ISvgDrawi
     private const string Ridge = "#f8edd3";
     private const string Ink = "#6b5a44";
     private const string Pencil = "#9b8c76";
+    private const string GridLine = "#c4b394";
 
     public SvgSheet Sheet { get; } = SvgSheet.Around(reach.Grown(Margin), step: 0.1);
 
@@ -32,6 +33,7 @@ internal sealed class ViewingDrawing(Pattern pattern, Extents reach) : ISvgDrawi
         var hasStock = pattern.Root.Layers.HasFlag(LayerSet.Stock);
         file.Background(hasStock ? Ground : Wood);
         layers.StockArea(new(Wood, WoodEdge, 0.35));
+        layers.Runs(Layer.Grid, SvgStyle.Line(GridLine, 0.06));
         layers.Runs(Layer.LayoutLines, SvgStyle.Line(Pencil, 0.12));
         layers.Grooves(SvgStyle.Groove(GrooveWall, 0.5));
         layers.Valleys(SvgStyle.Groove(Cut, 0.2));

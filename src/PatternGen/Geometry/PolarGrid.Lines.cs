@@ -1,0 +1,27 @@
+namespace PatternGen.Geometry;
+
+public sealed partial class PolarGrid : ISnapGrid
+{
+    double ISnapGrid.LineCount(Extents room) => Rays + Farthest(room) / RingStep;
+
+    IEnumerable<SegmentRun> ISnapGrid.Lines(Extents room)
+    {
+        var farthest = Farthest(room);
+        var rounding = Tolerance.ForExtent(farthest).Merge / RingStep;
+        var rings = Math.Floor(farthest / RingStep + rounding);
+        for (var ring = 1; ring <= rings; ring++)
+            yield return new Circle(Centre, ring * RingStep).ToContour();
+        // From the first ring: all rays together would blot the centre.
+        for (var ray = 0; ray < Rays && rings > 1; ray++)
+            yield return Chain.Line(At(RingStep, ray), At(rings * RingStep, ray));
+    }
+
+    private double Farthest(Extents room) =>
+        new[]
+        {
+            room.Min,
+            room.Max,
+            new(room.Min.X, room.Max.Y),
+            new Point(room.Max.X, room.Min.Y),
+        }.Max(Centre.DistanceTo);
+}
