@@ -18,6 +18,7 @@ internal static class FlatPattern
             LineCuts = [.. content.LineCuts],
             LayoutLines = [.. content.LayoutLines],
             Stock = [.. content.Stock],
+            GridLines = [.. content.GridLines],
             Labels = [.. content.Labels],
         };
     }

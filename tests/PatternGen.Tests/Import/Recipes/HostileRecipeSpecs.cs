@@ -91,7 +91,14 @@ public class HostileRecipeSpecs
     [Theory]
     [MemberData(nameof(Bombs))]
     public Task A_bomb_is_refused_before_it_goes_off(string name, string json) =>
-        Patience.WithinMinutes(() => Should.Throw<ImportException>(() => Recipe.Parse(json), name));
+        Patience.WithinMinutes(() =>
+        {
+            var started = Environment.CpuUsage.TotalTime;
+            Should.Throw<ImportException>(() => Recipe.Parse(json), name);
+            TestContext.Current.TestOutputHelper?.WriteLine(
+                $"{name}: {(Environment.CpuUsage.TotalTime - started).TotalMilliseconds:0} ms"
+            );
+        });
 
     public static TheoryData<string, string> Bombs()
     {

@@ -7,6 +7,13 @@ public class RebuildingSpecs
     public static TheoryData<string> Rosettes =>
         [.. RosetteSampler.All.Select(sample => sample.Name)];
 
+    public static TheoryData<string> Layouts => [.. LayoutSamples.All.Keys];
+
+    [Theory]
+    [MemberData(nameof(Layouts))]
+    public void Every_layout_and_free_form_motif_is_rebuilt_byte_for_byte(string name) =>
+        LayoutSamples.All[name].ShouldBeRebuilt();
+
     [Theory]
     [MemberData(nameof(Bands))]
     public void Every_sample_band_is_rebuilt_byte_for_byte(string name)

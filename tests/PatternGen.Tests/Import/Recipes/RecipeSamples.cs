@@ -5,7 +5,7 @@ internal static class RecipeSamples
 {
     internal static IReadOnlyList<string> All { get; } =
     [
-        .. Patterns().Select(pattern => pattern.ToRecipe().ToString()),
+        .. Patterns().Concat(LayoutSamples.All.Values).Select(pattern => pattern.ToRecipe().ToString()),
         .. Directory
             .EnumerateFiles(Repository.File("gallery", "recipes"), "*.json")
             .Order(StringComparer.Ordinal)
@@ -62,7 +62,6 @@ internal static class RecipeSamples
                 MarkedPoint[] points = [.. pencil.DivideCircle(pencil.Circle(centre), 5)];
                 pencil.JoinRound(points, 2);
                 pencil.ArcThrough(points[0], points[2]);
-                pencil.MarkPlain(new(0, 0));
             })
             .CarveOrbits(1);
         var ring = new Region(

@@ -45,6 +45,13 @@ internal static class DrawnKind
         drawn => OrNull(drawn.Stock)
     );
 
+    private static readonly RecipeField<MotifNode, IReadOnlyList<Chain>?> GridLines = F.Maybe(
+        "gridLines",
+        "Lines of the carver's grid.",
+        new ListType<Chain>(RecipeSizes.Line, "a list of lines"),
+        drawn => OrNull(drawn.GridLines)
+    );
+
     private static readonly RecipeField<MotifNode, IReadOnlyList<Label>?> Labels = F.Maybe(
         "labels",
         "Lines of text.",
@@ -56,7 +63,7 @@ internal static class DrawnKind
         "drawn",
         "Chips, line cuts, layout lines, outlines of the stock and labels, as they are.",
         pattern => pattern.Root as MotifNode ?? FlatPattern.Of(pattern),
-        new(Chips, Rows, LineCuts, LayoutLines, Stock, Labels),
+        new(Chips, Rows, LineCuts, LayoutLines, Stock, GridLines, Labels),
         given =>
         {
             if (given.Has(Chips) && given.Has(Rows))
@@ -76,6 +83,7 @@ internal static class DrawnKind
                     LineCuts = [.. given.Of(LineCuts) ?? []],
                     LayoutLines = [.. given.Of(LayoutLines) ?? []],
                     Stock = [.. given.Of(Stock) ?? []],
+                    GridLines = [.. given.Of(GridLines) ?? []],
                     Labels = [.. given.Of(Labels) ?? []],
                 }
             );

@@ -4,5 +4,21 @@ namespace PatternGen;
 internal static class PatternKinds
 {
     internal static IReadOnlyList<RecipeKind<Pattern>> All { get; } =
-    [RailKind.Kind, CarvedKind.Kind, CombinedKind.Kind, SharedKind.Kind, DrawnKind.Kind];
+    [
+        RailKind.Kind,
+        CarvedKind.Kind,
+        PathRepeatsKind.Kind,
+        FieldKind.Kind,
+        LeafKind.Kind,
+        StrokeKind.Kind,
+        HeartKind.Kind,
+        FlowerKind.Kind,
+        ScrollKind.Kind,
+        StemKind.Kind,
+        SnappedKind.Kind,
+        CombinedKind.Kind,
+        SharedKind.Kind,
+        // Any pattern can be said by its pieces, so it comes last.
+        DrawnKind.Kind,
+    ];
 }

@@ -40,15 +40,14 @@ internal sealed class AngleType : RecipeType<Angle>
     internal static double? DegreesOf(Angle angle)
     {
         var near = angle.Degrees;
-        double[] candidates =
-        [
-            Math.Round(near, 9),
-            near,
-            Math.BitIncrement(near),
-            Math.BitDecrement(near),
-        ];
-        foreach (var degrees in candidates)
-            if (Math.Abs(degrees) <= 1e9 && Angle.FromDegrees(degrees) == angle)
+        if (Math.Abs(near) > 1e9)
+            return null;
+        if (Angle.FromDegrees(Math.Round(near, 9)) == angle)
+            return Math.Round(near, 9);
+        // There and back rounds four times, by half a unit of the last place each.
+        var degrees = Math.BitDecrement(Math.BitDecrement(near));
+        for (var i = 0; i < 5; i++, degrees = Math.BitIncrement(degrees))
+            if (Angle.FromDegrees(degrees) == angle)
                 return degrees;
         return null;
     }

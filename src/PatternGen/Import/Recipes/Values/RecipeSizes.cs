@@ -11,6 +11,9 @@ internal static class RecipeSizes
     /// <summary>A length in mm, or 0.</summary>
     internal static readonly NumberType NotNegative = new(0, Guard.MaxSize);
 
+    /// <summary>A share, from 0 to 1.</summary>
+    internal static readonly NumberType Share = new(0, 1);
+
     /// <summary>A length in mm to either side.</summary>
     internal static readonly NumberType Signed = new(-Guard.MaxSize, Guard.MaxSize);
 
