@@ -3,8 +3,19 @@ using PatternGen.Geometry;
 namespace PatternGen;
 
 /// <summary>Draws a fitted band: its chips on their stations, its rules and its grooves.</summary>
-internal sealed class BandDrawing(TriangleBand band, Fitting fitting, BandPlan plan)
+/// <param name="band">The band.</param>
+/// <param name="fitting">How it was asked to be fitted.</param>
+/// <param name="plan">Where its parts lie.</param>
+/// <param name="track">What it runs along; the x axis if not given.</param>
+internal sealed class BandDrawing(
+    TriangleBand band,
+    Fitting fitting,
+    BandPlan plan,
+    BandTrack? track = null
+)
 {
+    private readonly BandTrack _track = track ?? StraightTrack.Instance;
+
     private double Pitch => 2 * plan.Parts[0].HalfPitch;
 
     /// <summary>Returns the band with its lowest rule at y = 0, its rules from one x to another.</summary>
@@ -12,21 +23,18 @@ internal sealed class BandDrawing(TriangleBand band, Fitting fitting, BandPlan p
     {
         List<PatternNode> nodes = [Lines(rulesFrom, rulesTo), .. band.Rows.Select(Row)];
         if (fitting.Centre is { } centre)
-            nodes.Add(new PlacedNode(centre.Root, Transform.Move(plan.Middle, band.Height / 2)));
+            nodes.Add(new PlacedNode(centre.Root, _track.Place(plan.Middle, band.Height / 2)));
         return GroupNode.Of(nodes);
     }
 
     private MotifNode Lines(double from, double to)
     {
-        Chain Rule(double y) => Chain.Line(new(from, y), new(to, y));
-        Chain End(double x) => Chain.Line(new(x, 0), new(x, band.Height));
         List<Chain> lines = [];
         foreach (var y in band.Rules)
-            lines.Add(Rule(y));
-        foreach (var part in plan.Parts)
-        foreach (var x in (double[])[part.Start, part.At(part.Halves)])
+            lines.Add(_track.Along(from, to, y));
+        foreach (var x in Ends())
             if (x > from && x < to)
-                lines.Add(End(x));
+                lines.Add(_track.Across(x, band.Height));
         return new MotifNode
         {
             LayoutLines = [.. lines],
@@ -34,12 +42,14 @@ internal sealed class BandDrawing(TriangleBand band, Fitting fitting, BandPlan p
         };
     }
 
+    private IEnumerable<double> Ends() =>
+        _track.IsClosed
+            ? []
+            : plan.Parts.SelectMany(part => (IEnumerable<double>)[part.Start, part.End]);
+
     private IEnumerable<LineCut> Grooves(Stations part) =>
         band.GrooveHeights()
-            .Select(y => new LineCut(
-                Chain.Line(new(part.Start, y), new(part.At(part.Halves), y)),
-                band.LineCutWidth
-            ));
+            .Select(y => new LineCut(_track.Along(part.Start, part.End, y), band.LineCutWidth));
 
     private PatternNode Row(TriangleRow row)
     {
@@ -72,7 +82,7 @@ internal sealed class BandDrawing(TriangleBand band, Fitting fitting, BandPlan p
         if (EndsInHalves(row))
             yield return Single(shape.RightHalf(), part, span.First - 2);
         if (span.Count > 0)
-            yield return new RepeatNode(Leaf(shape.Chip), part, span.First, span.Count);
+            yield return _track.Repeat(shape.Chip, part, span.First, span.Count);
         if (EndsInHalves(row))
             yield return Single(shape.LeftHalf(), part, span.First + 2 * span.Count);
     }
@@ -87,17 +97,12 @@ internal sealed class BandDrawing(TriangleBand band, Fitting fitting, BandPlan p
         if (EndsInHalves(row))
             yield return Single(shape.RightHalf(), part, first - 2);
         if (half > 0)
-            yield return new RepeatNode(Leaf(shape.Chip), part, first, half);
+            yield return _track.Repeat(shape.Chip, part, first, half);
         // An odd count leaves one chip astride the middle, which only an upright chip can straddle.
         if (count % 2 == 1 && row.IsUpright)
             yield return Single(shape.Chip, part, first + 2 * half);
         if (half > 0)
-            yield return new RepeatNode(
-                Leaf(mirrored.Chip),
-                part,
-                first + 2 * (count - half),
-                half
-            );
+            yield return _track.Repeat(mirrored.Chip, part, first + 2 * (count - half), half);
         if (EndsInHalves(row))
             yield return Single(mirrored.LeftHalf(), part, first + 2 * count);
     }
@@ -108,23 +113,15 @@ internal sealed class BandDrawing(TriangleBand band, Fitting fitting, BandPlan p
         var repeats = part.Halves / 2;
         if (!row.IsStaggered)
             return (0, repeats);
+        // Round a closed line there is no end that would cut a chip off.
+        if (_track.IsClosed)
+            return (1, repeats);
         return (1, plan.HasExtraHalf ? repeats : repeats - 1);
     }
 
     private bool EndsInHalves(TriangleRow row) =>
-        row.IsStaggered && fitting.StaggeredEnds == StaggeredEnds.HalfChips;
+        row.IsStaggered && fitting.StaggeredEnds == StaggeredEnds.HalfChips && !_track.IsClosed;
 
-    private static RepeatNode Single(ChipShape? chip, Stations part, int at) =>
-        new(Leaf(chip), part, at, 1);
-
-    private static MotifNode Leaf(ChipShape? chip) =>
-        chip is null
-            ? MotifNode.Empty
-            : new MotifNode
-            {
-                ChipRows =
-                [
-                    [chip],
-                ],
-            };
+    private PatternNode Single(ChipShape? chip, Stations part, int at) =>
+        chip is null ? MotifNode.Empty : _track.Repeat(chip, part, at, 1);
 }

@@ -7,5 +7,5 @@ namespace PatternGen;
 internal sealed record BandPlan(Fit Fit, IReadOnlyList<Stations> Parts, bool HasExtraHalf)
 {
     /// <summary>Middle of the carved length, in mm from the left shoulder.</summary>
-    internal double Middle => (Parts[0].Start + Parts[^1].At(Parts[^1].Halves)) / 2;
+    internal double Middle => (Parts[0].Start + Parts[^1].End) / 2;
 }

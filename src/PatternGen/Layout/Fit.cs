@@ -12,7 +12,8 @@ public sealed class Fit
         double leftMargin,
         double rightMargin,
         EndMatch ends,
-        int leftOutAtMiddle
+        int leftOutAtMiddle,
+        bool isClosed = false
     )
     {
         Parts = parts;
@@ -23,6 +24,7 @@ public sealed class Fit
         RightMargin = rightMargin;
         Ends = ends;
         LeftOutAtMiddle = leftOutAtMiddle;
+        IsClosed = isClosed;
     }
 
     /// <summary>Repeats in all.</summary>
@@ -55,6 +57,9 @@ public sealed class Fit
     /// <summary>Leaning chips that were left out where the band turns round at its middle; 0 for most bands.</summary>
     public int LeftOutAtMiddle { get; }
 
+    /// <summary>Whether the band runs round without ends, as round a circle: the last repeat meets the first, and margins are 0.</summary>
+    public bool IsClosed { get; }
+
     /// <summary>
     /// Returns the fit in words, with the deviation: <c>91 repeats, pitch 8.0275 mm (8 asked), 6 mm margins, ends alike;
     /// each repeat 0.0275 mm longer than asked</c>.
@@ -73,6 +78,8 @@ public sealed class Fit
 
     private string Sentence(Wording words)
     {
+        if (IsClosed)
+            return words.ClosedFit(Repeats, Pitch, AskedPitch);
         var fit = words.Fit(Parts, RepeatsInPart, Pitch, AskedPitch, LeftMargin, RightMargin, Ends);
         return LeftOutAtMiddle == 0 ? fit : $"{fit}, {words.LeftOutAtMiddle(LeftOutAtMiddle)}";
     }

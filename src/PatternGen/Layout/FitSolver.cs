@@ -14,14 +14,20 @@ internal sealed class FitSolver
     /// <param name="length">The whole length in mm, margins included.</param>
     /// <param name="band">The band.</param>
     /// <param name="fitting">How it is to be fitted.</param>
-    internal FitSolver(double length, TriangleBand band, Fitting fitting)
+    /// <param name="place">Where a distance from the start lies, for messages; on the x axis if not given.</param>
+    internal FitSolver(
+        double length,
+        TriangleBand band,
+        Fitting fitting,
+        Func<double, Point>? place = null
+    )
     {
         _band = band;
         _fitting = fitting;
         _parts = fitting.Centre is null ? 1 : 2;
         _carved = length - fitting.LeftMargin - fitting.RightMargin;
         Question = Ask();
-        _trouble = new(length, fitting, Question, _parts);
+        _trouble = new(length, fitting, Question, _parts, place ?? (x => new(x, 0)));
         _trouble.RefuseContradictions();
         _trouble.RefuseNoRoom();
     }
@@ -56,14 +62,12 @@ internal sealed class FitSolver
 
     private PitchQuestion Ask()
     {
-        var nominal = _fitting.NominalPitch ?? _band.NominalPitch;
-        var (min, max) = _fitting.PitchLimits ?? (nominal * 2 / 3, nominal * 4 / 3);
         var parity =
             _fitting.Ends == EndRule.TurnedAtMiddle && _parts == 1
                 ? RepeatParity.Even
                 : _fitting.Parity;
         var length = _parts == 1 ? _carved : (_carved - _fitting.CentreWidth) / 2;
-        return new(length, nominal, min, max, parity, IsShifted ? 0.5 : 0);
+        return _fitting.Ask(length, _band, parity, IsShifted ? 0.5 : 0);
     }
 
     private BandPlan Plan(int repeats, double pitch, double leftOver)

@@ -3,7 +3,13 @@ using PatternGen.Geometry;
 namespace PatternGen;
 
 /// <summary>Says why a band can't be fitted as asked, and the nearest that works.</summary>
-internal sealed class FitTrouble(double length, Fitting fitting, PitchQuestion question, int parts)
+internal sealed class FitTrouble(
+    double length,
+    Fitting fitting,
+    PitchQuestion question,
+    int parts,
+    Func<double, Point> place
+)
 {
     /// <summary>Figures offered as remedies are rounded to this part of a millimetre, towards what works.</summary>
     private const double Steps = 1e4;
@@ -14,7 +20,7 @@ internal sealed class FitTrouble(double length, Fitting fitting, PitchQuestion q
     /// <summary>No knife carves less, and no pitch is told in a thousandth of a millimetre.</summary>
     private const double ShortestCarved = 1e-3;
 
-    private Point BandStart => new(fitting.LeftMargin, 0);
+    private Point BandStart => place(fitting.LeftMargin);
 
     /// <summary>Length taken by margins and centre motif.</summary>
     private double Taken => fitting.LeftMargin + fitting.RightMargin + fitting.CentreWidth;

@@ -124,6 +124,20 @@ public sealed class Fitting
     /// </summary>
     [Pure]
     public Fitting TurnedAtMiddle() => new(this) { Ends = EndRule.TurnedAtMiddle };
+
+    /// <summary>The pitch aimed at for a band.</summary>
+    internal double NominalFor(TriangleBand band) => NominalPitch ?? band.NominalPitch;
+
+    /// <summary>The shortest and the longest pitch allowed for a band.</summary>
+    internal (double Min, double Max) LimitsFor(TriangleBand band) =>
+        PitchLimits ?? (NominalFor(band) * 2 / 3, NominalFor(band) * 4 / 3);
+
+    /// <summary>What a length to fill asks of the pitch.</summary>
+    internal PitchQuestion Ask(double length, TriangleBand band, RepeatParity parity, double extra)
+    {
+        var (min, max) = LimitsFor(band);
+        return new(length, NominalFor(band), min, max, parity, extra);
+    }
 }
 
 /// <summary>Which numbers of repeats are allowed.</summary>

@@ -33,7 +33,7 @@ internal static class UprightCut
     }
 
     /// <summary>A side in parts that each lie on one side of the line; parts end exactly on it.</summary>
-    private static IEnumerable<Segment> Pieces(Segment side, double x)
+    internal static IEnumerable<Segment> Pieces(Segment side, double x)
     {
         var extents = side.Extents.Grown(1);
         var line = new Segment(new(x, extents.Min.Y), new(x, extents.Max.Y));

@@ -7,6 +7,16 @@ internal sealed class MotifNode : PatternNode
 {
     internal static readonly MotifNode Empty = new();
 
+    /// <summary>A leaf with one chip.</summary>
+    internal static MotifNode Of(ChipShape chip) =>
+        new()
+        {
+            ChipRows =
+            [
+                [chip],
+            ],
+        };
+
     /// <summary>The chips, row by row; a row without chips keeps its number.</summary>
     internal ChipShape[][] ChipRows { get; init; } = [];
 

@@ -10,7 +10,8 @@ namespace PatternGen;
 /// <param name="Start">Where the first station lies, in mm.</param>
 /// <param name="Length">From the first to the last station, in mm.</param>
 /// <param name="Halves">Number of half pitches in the length.</param>
-internal sealed record Stations(double Start, double Length, int Halves)
+/// <param name="IsClosed">Whether the last station is the first again, as round a circle.</param>
+internal sealed record Stations(double Start, double Length, int Halves, bool IsClosed = false)
 {
     /// <summary>
     /// A place this near to a station, as a share of the half pitch, is at the station. Larger values would pull in
@@ -27,7 +28,10 @@ internal sealed record Stations(double Start, double Length, int Halves)
     internal double HalfPitch => Length / Halves;
 
     /// <summary>Where a station lies; half-way between two repeats at odd indices.</summary>
-    internal double At(int half) => Start + Length * half / Halves;
+    internal double At(int half) => Open(IsClosed ? Round(half) : half);
+
+    /// <summary>Where the last station lies, round a closed line a whole length after the first.</summary>
+    internal double End => Open(Halves);
 
     /// <summary>Returns where a place goes that lies at <paramref name="x"/> in a repeat begun at the given station.</summary>
     internal double Map(int half, double x)
@@ -38,4 +42,9 @@ internal sealed record Stations(double Start, double Length, int Halves)
             return At(half + (int)nearest);
         return At(half + (int)nearest) + Math.Round(rest * Steps) / Steps;
     }
+
+    private double Open(int half) => Start + Length * half / Halves;
+
+    /// <summary>The index from 0 of a station round a closed line.</summary>
+    private int Round(int half) => (half % Halves + Halves) % Halves;
 }
