@@ -19,9 +19,13 @@ internal sealed class BandDrawing(
     private double Pitch => 2 * plan.Parts[0].HalfPitch;
 
     /// <summary>Returns the band with its lowest rule at y = 0, its rules from one x to another.</summary>
-    internal PatternNode Draw(double rulesFrom, double rulesTo)
+    internal PatternNode Draw(double rulesFrom, double rulesTo) =>
+        GroupNode.Of(Lines(rulesFrom, rulesTo), Carved());
+
+    /// <summary>Returns the chips and the centre motif alone, placed in the same way.</summary>
+    internal PatternNode Carved()
     {
-        List<PatternNode> nodes = [Lines(rulesFrom, rulesTo), .. band.Rows.Select(Row)];
+        List<PatternNode> nodes = [.. band.Rows.Select(Row)];
         if (fitting.Centre is { } centre)
             nodes.Add(new PlacedNode(centre.Root, _track.Place(plan.Middle, band.Height / 2)));
         return GroupNode.Of(nodes);

@@ -10,6 +10,9 @@ namespace PatternGen;
 /// </remarks>
 public sealed class Fitting
 {
+    /// <summary>How far one pitch for all may lie off the nominal one if no limits are given, as a share of it.</summary>
+    private const double SharedLimit = 0.1;
+
     private Fitting() { }
 
     private Fitting(Fitting other)
@@ -124,6 +127,35 @@ public sealed class Fitting
     /// </summary>
     [Pure]
     public Fitting TurnedAtMiddle() => new(this) { Ends = EndRule.TurnedAtMiddle };
+
+    /// <summary>
+    /// Returns what this asks of the length between two mitres, where the ends are cut by the mitres and so match: the
+    /// number of repeats only. A side that begins with the middle of a repeat has the other kind of place in its middle.
+    /// </summary>
+    /// <param name="phase">What lies on the mitres: 0 for the place where two repeats meet, 1 for the middle of a repeat.</param>
+    /// <param name="turned">Whether the band turns round at the middle, where a gap is best.</param>
+    internal Fitting InMitre(int phase, bool turned)
+    {
+        var gap = phase == 0 ? RepeatParity.Even : RepeatParity.Odd;
+        var repeat = phase == 0 ? RepeatParity.Odd : RepeatParity.Even;
+        var parity = Parity switch
+        {
+            _ when Centre is not null => RepeatParity.Any,
+            RepeatParity.Odd => repeat,
+            RepeatParity.Even => gap,
+            _ => turned ? gap : RepeatParity.Any,
+        };
+        return new(this) { Parity = parity, Ends = EndRule.AsTheyCome };
+    }
+
+    /// <summary>Returns the fitting for one pitch for several lengths, which has narrower limits of its own if none are given.</summary>
+    internal Fitting ForSharedPitch(TriangleBand band)
+    {
+        if (PitchLimits is not null)
+            return this;
+        var nominal = NominalFor(band);
+        return PitchBetween(nominal * (1 - SharedLimit), nominal * (1 + SharedLimit));
+    }
 
     /// <summary>The pitch aimed at for a band.</summary>
     internal double NominalFor(TriangleBand band) => NominalPitch ?? band.NominalPitch;

@@ -8,9 +8,6 @@ namespace PatternGen;
 /// <remarks>Fitted when first needed. Immutable and safe to share between threads.</remarks>
 public sealed class RailBorders : IReadOnlyList<RailBorder>
 {
-    /// <summary>How far one pitch for all may lie off the nominal one if no limits are given, as a share of it.</summary>
-    private const double SharedLimit = 0.1;
-
     private readonly IReadOnlyList<(Rail Rail, double FromEdge)> _places;
     private readonly TriangleBand _band;
     private readonly Fitting _fitting;
@@ -64,13 +61,7 @@ public sealed class RailBorders : IReadOnlyList<RailBorder>
 
     IEnumerator IEnumerable.GetEnumerator() => GetEnumerator();
 
-    private Fitting FittingOfEach()
-    {
-        if (!_samePitch || _fitting.PitchLimits is not null)
-            return _fitting;
-        var nominal = _fitting.NominalPitch ?? _band.NominalPitch;
-        return _fitting.PitchBetween(nominal * (1 - SharedLimit), nominal * (1 + SharedLimit));
-    }
+    private Fitting FittingOfEach() => _samePitch ? _fitting.ForSharedPitch(_band) : _fitting;
 
     private double FindSharedPitch()
     {

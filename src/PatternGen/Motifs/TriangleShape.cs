@@ -38,6 +38,20 @@ internal sealed class TriangleShape
     /// <exception cref="PatternException">It is to be stabbed and has more than three sides.</exception>
     internal ChipShape? RightHalf() => Half(UprightCut.Right(Chip.Outline, _pitch / 2));
 
+    /// <summary>
+    /// Returns a part of the chip cut as the row says; its outline may lie elsewhere along the band. Null if it is to be
+    /// stabbed and can't be.
+    /// </summary>
+    internal ChipShape? Part(Contour outline)
+    {
+        if (!_row.IsStabCut)
+            return new(outline);
+        // Three sides, of which the one across from the tip, the base, is straight.
+        var canBeStabbed =
+            outline.Count == 3 && outline.At((TipOf(outline) + 1) % outline.Count).IsLine;
+        return canBeStabbed ? Cut(outline) : null;
+    }
+
     private double BaseHeight => _row.Pointing == Pointing.Up ? _low : _high;
 
     private ChipShape? Half(Contour? outline)
@@ -60,13 +74,15 @@ internal sealed class TriangleShape
         var chip = new ChipShape(outline);
         if (!_row.IsStabCut)
             return chip;
-        var tip = Enumerable
-            .Range(0, outline.Count)
-            .MaxBy(corner => Math.Abs(outline.Vertices[corner].Point.Y - BaseHeight));
-        var stab = _row.Cut.AtCorner(tip);
+        var stab = _row.Cut.AtCorner(TipOf(outline));
         stab.RefuseUnfit(outline, holes: 0);
         return chip.WithCut(stab);
     }
+
+    private int TipOf(Contour outline) =>
+        Enumerable
+            .Range(0, outline.Count)
+            .MaxBy(corner => Math.Abs(outline.Vertices[corner].Point.Y - BaseHeight));
 
     private Contour Draw(double curve)
     {
