@@ -9,6 +9,19 @@ internal static class LayoutSamples
 
     private static readonly Chain Arc = new([new(0, 0, 0.2), new(110.3, 7)]);
 
+    private static readonly TriangleBand Band = TriangleBand.Ruled(2, 4, 4, 2);
+
+    private static readonly Contour Round = new([
+        new(0, 0),
+        new(90, 0, 0.4142135623730951),
+        new(120, 30),
+        new(120, 70, 0.4142135623730951),
+        new(90, 100),
+        new(0, 100, 0.4142135623730951),
+        new(-30, 70),
+        new(-30, 30, 0.4142135623730951),
+    ]);
+
     private static readonly Contour Lid = Contour.Polygon(
         new(0, 0),
         new(120, 0),
@@ -105,6 +118,60 @@ internal static class LayoutSamples
                 .Within(Lid)
                 .Hourglasses(9, 11, HourglassTurn.Upright)
                 .On(Grid.Square(4, new(1, 2), Angle.FromDegrees(10))),
+            ["ring"] = Ring.Of(40).Border(Band),
+            ["ring with settings"] = Ring.Inside(70)
+                .Arc(20, 211)
+                .OnDisc(75, 30)
+                .Named("Tray")
+                .Border(Band)
+                .FacingIn()
+                .WithSides(BentSides.Following, 0.02)
+                .PitchOn(BandLine.LowerEdge)
+                .EndMargins(3),
+            ["ring outside, turned"] = Ring.Outside(50).From(33).Border(Band),
+            ["band along an arc"] = Arc.Border(Band),
+            ["band round a lid"] = Round
+                .Border(Band, 2)
+                .WithSides(BentSides.Following)
+                .PitchOn(BandLine.UpperEdge)
+                .Fitted(fit => fit.Pitch(7))
+                .StartingAt(9.5),
+            ["motif bent along an arc"] = Arc.Bend(Petals.Moved(20, 0)),
+            ["motifs bent round a lid"] = Round
+                .Bend(Petals, 13, 1.5)
+                .WithAccuracy(0.02)
+                .StartingAt(4.4),
+            ["mitred frame"] = Frame.Of(240, 180, 20).Border(Band),
+            ["frame with corner blocks"] = Frame
+                .Of(240, 180, 22)
+                .Named("Mirror frame")
+                .OneBoard()
+                .Border(Band, 5)
+                .Corners(Petals, 18, 1, FrameTurn.Upright)
+                .SamePitch(),
+            ["wrapped frame"] = Frame.Of(240, 180, 20).Border(Band).Wrapped(),
+            ["butted frame"] = Frame
+                .Of(240, 180, 20)
+                .Border(Band)
+                .Butted(FrameThrough.Level, 3)
+                .RunningRound(),
+            ["bent frame"] = Frame
+                .Of(240, 180, 20)
+                .Rounded(45)
+                .Border(Band)
+                .Bent()
+                .Fitted(fit => fit.Pitch(7.5)),
+            ["hexagonal frame with two bands"] = Frame
+                .Regular(6, 120, 40)
+                .Border(Band, 3)
+                .Inside(TriangleBand.Ruled(2, 3, 2), 4),
+            ["plain panel"] = Panel.Of(200, 140).Named("Plain door").Centre(Petals, 3),
+            ["panel"] = Panel
+                .Of(220, 160)
+                .Frame(Band, 5)
+                .Named("Door of a corner cupboard")
+                .Centre(Rosette.Petals(6, 25), 4)
+                .Field(free => Field.Within(free).Squares(9), 3),
             ["snapped to squares"] = Pattern
                 .OfChips(Contour.Polygon(new(0.2, 0.1), new(8.1, 0.3), new(4.2, 7)))
                 .SnapTo(Grid.Rectangular(0.5, 1, new(0.1, 0.2), Angle.FromDegrees(5))),

@@ -27,4 +27,15 @@ internal static class PathFields
         new(Corners, Closed),
         given => given.Of(Closed) ? new Contour(given.Of(Corners)) : new Chain(given.Of(Corners))
     );
+
+    /// <exception cref="PatternException">An open path is to be begun elsewhere than at its end.</exception>
+    internal static void RefuseStart(SegmentRun path, double start)
+    {
+        if (start != 0 && !path.IsClosed)
+            throw new PatternException(
+                "An open path starts at its end.",
+                path.PointAt(0),
+                ["a closed path", "no \"startingAt\""]
+            );
+    }
 }

@@ -6,6 +6,11 @@ internal static class PatternKinds
     internal static IReadOnlyList<RecipeKind<Pattern>> All { get; } =
     [
         RailKind.Kind,
+        RingKind.Kind,
+        FrameKind.Kind,
+        PanelKind.Kind,
+        PathBorderKind.Kind,
+        BentKind.Kind,
         CarvedKind.Kind,
         PathRepeatsKind.Kind,
         FieldKind.Kind,

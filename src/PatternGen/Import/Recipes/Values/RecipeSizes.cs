@@ -11,6 +11,9 @@ internal static class RecipeSizes
     /// <summary>A length in mm, or 0.</summary>
     internal static readonly NumberType NotNegative = new(0, Guard.MaxSize);
 
+    /// <summary>How far something may lie off, in mm.</summary>
+    internal static readonly NumberType Accuracy = new(1e-6, 1);
+
     /// <summary>A share, from 0 to 1.</summary>
     internal static readonly NumberType Share = new(0, 1);
 
