@@ -17,6 +17,11 @@ internal static class Blame
         {
             throw new ImportException(error.Problem, value.Path, error.Remedies, error);
         }
+        catch (InvalidOperationException error)
+        {
+            // What no rule foresees of sizes far from any wood, such as a vector that rounding leaves without a length.
+            throw new ImportException(error.Message, value.Path, inner: error);
+        }
         catch (ArgumentException error)
         {
             var where =

@@ -97,7 +97,11 @@ internal sealed class PatternType : RecipeType<Pattern>
         > Then = RecipeFieldOf<IReadOnlyList<RecipeStep>>.Maybe(
             "then",
             "What is done to the pattern, in this order.",
-            new ListType<RecipeStep>(RecipeSteps.Type, "a list of steps"),
+            new ListType<RecipeStep>(
+                RecipeSteps.Type,
+                "a list of steps",
+                most: RecipeReading.HighestTree
+            ),
             steps => steps.Count > 0 ? steps : null
         );
 

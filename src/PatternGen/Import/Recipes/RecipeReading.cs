@@ -7,7 +7,7 @@ internal sealed class RecipeReading(ImportLimits limits)
     /// Most placements above one another. Each takes some of the stack wherever the pattern is drawn; a thread of the
     /// smallest usual stack, 1 MB, holds several times as many.
     /// </summary>
-    private const int HighestTree = 1000;
+    internal const int HighestTree = 1000;
 
     private readonly Dictionary<string, Pattern> _shared = new(StringComparer.Ordinal);
     private readonly Dictionary<string, CompassDrawing> _drawings = new(StringComparer.Ordinal);
@@ -32,13 +32,13 @@ internal sealed class RecipeReading(ImportLimits limits)
     /// <exception cref="ImportException">There are more lines and arcs than the limits allow.</exception>
     internal void CountSegments(RecipeValue value, int count)
     {
-        _segments += count;
-        if (_segments > limits.Segments)
+        if (count > limits.Segments - _segments)
             throw value.Fail(
                 $"The recipe describes more than {limits.Segments} lines and arcs.",
                 "fewer corners",
                 "a higher limit (ImportLimits.WithSegments)"
             );
+        _segments += count;
     }
 
     /// <summary>Reads a pattern within a pattern.</summary>

@@ -6,6 +6,9 @@ internal abstract class RecipeType<T>
     /// <exception cref="ImportException">It is something else.</exception>
     internal abstract T Read(RecipeValue value);
 
+    /// <summary>Counts how many of them a list will hold, before any is read.</summary>
+    internal virtual void Count(RecipeValue list, int length) { }
+
     internal abstract JsonText Write(T value, RecipeWriting writing);
 
     internal abstract JsonText Schema(SchemaDefinitions schema);

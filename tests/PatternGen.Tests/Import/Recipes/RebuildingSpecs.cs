@@ -1,3 +1,5 @@
+using CsCheck;
+
 namespace PatternGen.Tests.Import.Recipes;
 
 public class RebuildingSpecs
@@ -162,6 +164,34 @@ public class RebuildingSpecs
 
         foreach (var pattern in placed)
             pattern.ShouldBeRebuilt();
+    }
+
+    [Fact]
+    public void Any_placement_and_any_direction_are_kept_to_the_last_digit()
+    {
+        var chip = Pattern.OfChips(Contour.Polygon(new(0, 0), new(2, 0), new(1, 2)));
+        var number = Gen.Double[-1000, 1000];
+        Gen.Select(number, number, number, Gen.Double[0.01, 100], Gen.Bool)
+            .Sample(
+                (x, y, radians, factor, mirrored) =>
+                {
+                    var turn = Angle.FromRadians(radians);
+                    var placement = Transform
+                        .Rotate(turn, new(x, y))
+                        .Then(Transform.Resize(factor, new(y, x)))
+                        .Then(mirrored ? Transform.MirrorLeftRight(x) : Transform.Move(y, x));
+                    var pattern = chip.Transformed(placement).WithGrain(turn);
+
+                    var rebuilt = Recipe.Parse(pattern.ToRecipe().ToString()).Pattern;
+
+                    rebuilt.Chips.Single().Placement.ShouldBe(pattern.Chips.Single().Placement);
+                    var stock = Stock.Thick(20);
+                    rebuilt
+                        .Chips.Single()
+                        .GrainOn(stock)
+                        .ShouldBe(pattern.Chips.Single().GrainOn(stock));
+                }
+            );
     }
 
     [Fact]

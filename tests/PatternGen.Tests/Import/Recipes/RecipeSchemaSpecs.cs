@@ -37,6 +37,20 @@ public class RecipeSchemaSpecs
     }
 
     [Fact]
+    public void The_recipe_in_the_README_can_be_made()
+    {
+        var readme = File.ReadAllText(Repository.File("README.md"));
+        var recipes = readme.Split("```json\n").Skip(1).Select(text => text.Split("```")[0]);
+
+        recipes.ShouldNotBeEmpty();
+        foreach (var recipe in recipes)
+        {
+            recipe.ShouldMatchSchema();
+            Recipe.Parse(recipe).Pattern.ChipCount.ShouldBePositive();
+        }
+    }
+
+    [Fact]
     public void Every_field_that_the_schema_names_stands_in_a_sample_but_those_that_are_only_read()
     {
         var used = RecipeSamples
@@ -49,7 +63,7 @@ public class RecipeSchemaSpecs
             .Select(property => property.Name);
 
         // Sizes that samples leave to the library, told here so that a new one is noticed.
-        named.Distinct().Except(used).ShouldBeSubsetOf(["rows", "arcRadius", "plain"]);
+        named.Distinct().Except(used).ShouldBeSubsetOf(["rows", "arcRadius", "plain", "radians", "ring"]);
     }
 
     [Fact]

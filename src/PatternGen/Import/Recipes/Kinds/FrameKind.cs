@@ -1,3 +1,4 @@
+using PatternGen.Geometry;
 using F = PatternGen.RecipeFieldOf<PatternGen.FrameBorder>;
 using R = PatternGen.RecipeFieldOf<PatternGen.FrameRing>;
 
@@ -155,8 +156,17 @@ internal static class FrameKind
     private static FrameBorder Make(GivenFields given)
     {
         var frame = given.Of(Board);
+        double taken = 0;
         foreach (var ring in given.Of(Rings))
+        {
+            if (ring.From < taken)
+                throw new ArgumentException(
+                    $"A band from {Guard.Text(ring.From)} mm on would lie on the one before, which ends at {Guard.Text(taken)} mm.",
+                    "rings"
+                );
             frame.RefuseOver(ring.From, frame.Room(ring.Band, 0), ring.Band);
+            taken = ring.To;
+        }
         var border = Cornered(new(frame, new(given.Of(Rings))), given);
         if (given.Of(SamePitch))
             border = border.SamePitch();

@@ -24,6 +24,7 @@ internal sealed class ListType<T>(
                 $"The list has {length} items.",
                 most == int.MaxValue ? $"{least} or more" : $"{least} to {most} items"
             );
+        item.Count(value, length);
         var items = new List<T>(length);
         foreach (var json in value.Json.EnumerateArray())
             items.Add(item.Read(value.Item(items.Count, json)));

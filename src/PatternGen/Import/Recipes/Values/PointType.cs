@@ -11,9 +11,11 @@ internal sealed class CornerType : RecipeType<Vertex>
         var numbers = RecipeList.Of(value, 2, 3, "a corner: [x, y] or [x, y, bulge]");
         var x = RecipeSizes.Coordinate.Read(numbers[0]);
         var y = RecipeSizes.Coordinate.Read(numbers[1]);
-        value.Reading.CountSegments(value, 1);
         return new(x, y, numbers.Length > 2 ? RecipeSizes.Bulge.Read(numbers[2]) : 0);
     }
+
+    internal override void Count(RecipeValue list, int length) =>
+        list.Reading.CountSegments(list, length);
 
     internal override JsonText Write(Vertex value, RecipeWriting writing)
     {
