@@ -98,6 +98,14 @@ Task("Gallery")
         }
     });
 
+// Nightly: damaged files of every kind that is read, far more of them than the tests try each time. --cases sets the number.
+Task("Fuzz")
+    .IsDependentOn("Build")
+    .Does(() => Run(
+        "dotnet",
+        "exec tests/PatternGen.Tests/bin/Release/net10.0/PatternGen.Tests.dll -class \"*Fuzz*\"",
+        environment: new Dictionary<string, string> { ["PATTERNGEN_FUZZ"] = Argument("cases", "100000") }));
+
 // Needs the readers that tests/readers/README.md names.
 Task("Readers")
     .IsDependentOn("Gallery")

@@ -29,6 +29,9 @@ internal static class AllCommand
                     new InspectionTopic(Path.Combine(folder, "inspection")),
                     new PlanTopic(Path.Combine(folder, "order")),
                     new GroovesTopic(Path.Combine(folder, "grooves")),
+                    CarvedPieces.Layouts(Path.Combine(folder, "layouts")),
+                    CarvedPieces.Fields(Path.Combine(folder, "fields")),
+                    CarvedPieces.FreeForms(Path.Combine(folder, "free-forms")),
                     new RecipesTopic(SampleRecipes.Files, Path.Combine(folder, "recipes")),
                 ];
                 foreach (var topic in topics)

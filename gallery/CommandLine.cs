@@ -17,7 +17,8 @@ internal static class CommandLine
           dotnet run --project gallery -- recipe my-lid.json --out my-lid
 
         A recipe is a pattern as a JSON file; a folder of them makes one after the other.
-        Each topic is a command of its own: bands, rosettes, carving, inspection, order, grooves.
+        Each topic is a command of its own: bands, rosettes, carving, inspection, order,
+        grooves, layouts, fields, free-forms.
 
         Lengths are millimetres unless they carry a unit. Exit codes: 0 done, 1 impossible or
         not written, 2 wrong command line, 130 stopped.
@@ -34,6 +35,9 @@ internal static class CommandLine
             FolderCommand.Inspection(),
             FolderCommand.Order(),
             FolderCommand.Grooves(),
+            FolderCommand.Layouts(),
+            FolderCommand.Fields(),
+            FolderCommand.FreeForms(),
             RecipeCommand.Make(),
             AllCommand.Make(),
             FolderCommand.Readme(),

@@ -60,6 +60,33 @@ internal static class FolderCommand
             folder => new GroovesTopic(folder)
         );
 
+    /// <summary><c>layouts</c>: frames, a ring, a vine along an imported outline, a panel.</summary>
+    internal static Command Layouts() =>
+        Make(
+            "layouts",
+            "Draws frames with different corners, a ring, a vine along an outline from a file, and a panel.",
+            Outputs.Option("layouts"),
+            CarvedPieces.Layouts
+        );
+
+    /// <summary><c>fields</c>: lattices within outlines.</summary>
+    internal static Command Fields() =>
+        Make(
+            "fields",
+            "Draws nine fields: triangles, squares, diamonds, hexagons, circles, scales and more.",
+            Outputs.Option("fields"),
+            CarvedPieces.Fields
+        );
+
+    /// <summary><c>free-forms</c>: leaves, flowers and stems.</summary>
+    internal static Command FreeForms() =>
+        Make(
+            "free-forms",
+            "Draws leaves, strokes, flowers, scrolls and stems.",
+            Outputs.Option("free-forms"),
+            CarvedPieces.FreeForms
+        );
+
     /// <summary><c>readme</c>: for developers, so not listed.</summary>
     internal static Command Readme()
     {

@@ -40,17 +40,7 @@ public partial class CompassDrawing
         PlainMarks = [.. pencil.Drawing.PlainMarks];
     }
 
-    private CompassDrawing(Curve[] curves, Point[] petalMarks, Point[] plainMarks)
-    {
-        _instructions = [];
-        _curves = curves;
-        _guides = [];
-        Extents = ExtentsOf(curves);
-        PetalMarks = petalMarks;
-        PlainMarks = plainMarks;
-    }
-
-    /// <summary>The steps, in order; none of a figure that came as its lines alone.</summary>
+    /// <summary>The steps, in order; none for a figure from a file, which does not say how to draw it.</summary>
     public IReadOnlyList<CompassStep> Instructions => _instructions;
 
     /// <summary>The lines of the figure, each once, in the order drawn; guide lines are not among them.</summary>
@@ -76,16 +66,6 @@ public partial class CompassDrawing
     /// </returns>
     /// <exception cref="ArgumentException">No line of the figure is drawn.</exception>
     public static CompassDrawing Of(Action<Pencil> draw) => new(draw);
-
-    /// <summary>Returns a figure that came as its lines, without the steps that drew it.</summary>
-    /// <param name="curves">The lines of the figure, each once; at least one.</param>
-    /// <param name="petalMarks">A point inside each petal.</param>
-    /// <param name="plainMarks">A point inside each part that always stays ground.</param>
-    internal static CompassDrawing OfLines(
-        Curve[] curves,
-        Point[] petalMarks,
-        Point[] plainMarks
-    ) => new(curves, petalMarks, plainMarks);
 
     private static Extents ExtentsOf(Curve[] curves) =>
         curves

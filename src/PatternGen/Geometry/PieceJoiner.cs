@@ -27,7 +27,7 @@ internal static class PieceJoiner
         return 0;
     }
 
-    private static Segment? Join(Segment segment, Segment next, Tolerance tolerance)
+    internal static Segment? Join(Segment segment, Segment next, Tolerance tolerance)
     {
         if (segment.IsLine != next.IsLine || segment.Start == next.End)
             return null;

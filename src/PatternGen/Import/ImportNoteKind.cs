@@ -11,4 +11,7 @@ public enum ImportNoteKind
 
     /// <summary>It was changed on the way: an ellipse or a free curve drawn with arcs, doubled corners merged.</summary>
     Changed,
+
+    /// <summary>It stays open where it could have been joined: more than two ends meet.</summary>
+    LeftOpen,
 }

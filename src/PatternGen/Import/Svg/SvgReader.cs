@@ -1,9 +1,31 @@
+using Svg;
+
 namespace PatternGen;
 
 /// <summary>Reads the curves of an SVG file.</summary>
 internal static class SvgReader
 {
     /// <summary>Reads to the end of the stream, which stays open.</summary>
-    internal static ReadDrawing Read(Stream stream, ImportSettings settings) =>
-        throw new NotImplementedException();
+    /// <exception cref="ImportException">It is no SVG, or beyond the limits.</exception>
+    internal static ReadDrawing Read(Stream stream, ImportSettings settings)
+    {
+        var curves = new ImportedCurves(settings);
+        using var copy = new MemoryStream();
+        var copied = SvgGate.Copy(stream, copy, curves);
+        copy.Position = 0;
+        var document = SvgDocument.Open<SvgDocument>(copy);
+        var index = new SvgIndex(document, settings.Limits);
+        return index.Count == copied
+            ? SvgWalker.Read(document, curves, index)
+            : throw new ImportException(
+                $"Of {copied} elements the SVG reader understood {index.Count}.",
+                null,
+                ["the file written anew as plain SVG"]
+            );
+    }
+
+    /// <summary>Reads a caller's document, which stays as it is.</summary>
+    /// <exception cref="ImportException">It is beyond the limits.</exception>
+    internal static ReadDrawing Read(SvgDocument document, ImportSettings settings) =>
+        SvgWalker.Read(document, new(settings), new(document, settings.Limits));
 }

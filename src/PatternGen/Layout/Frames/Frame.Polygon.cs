@@ -32,7 +32,10 @@ public sealed partial class Frame
                 outline.SelfIntersections()[0].Point,
                 ["the corners in the order in which one walks round the frame"]
             );
-        return Of(outline.IsCounterClockwise ? kept : [.. kept.Reverse()], Guard.Positive(band));
+        return Of(
+            outline.IsCounterClockwise ? kept : [.. kept.AsEnumerable().Reverse()],
+            Guard.Positive(band)
+        );
     }
 
     /// <summary>Returns a frame whose sides and angles are all equal, such as that of a hexagonal box. Side 1 lies level below.</summary>

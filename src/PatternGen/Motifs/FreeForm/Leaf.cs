@@ -90,7 +90,6 @@ public sealed class Leaf : Pattern
 
     private protected override PatternNode Draw()
     {
-        RefuseFolded();
         if (Vein is not { } vein)
             return FreeFormShape.Row(Outline);
         return FreeFormShape.Row(
@@ -100,7 +99,7 @@ public sealed class Leaf : Pattern
     }
 
     /// <summary>The outline of the whole leaf, its vein included.</summary>
-    internal Contour Outline => Shape(1);
+    internal Contour Outline => LeafSide.Between(Side(-Width / 2), Side(Width / 2));
 
     private Segment Midrib =>
         new(Point.Origin, new(Length, 0), Math.Tan(double.DegreesToRadians(Bend) / 4));
@@ -108,22 +107,4 @@ public sealed class Leaf : Pattern
     /// <summary>A vein without width is the midrib itself, whatever its shape.</summary>
     private IReadOnlyList<Segment> Side(double offset) =>
         offset == 0 ? [Midrib] : LeafSide.Of(Midrib, offset, WidestAt);
-
-    private Contour Shape(double share) =>
-        LeafSide.Between(Side(-Width / 2 * share), Side(Width / 2 * share));
-
-    private void RefuseFolded()
-    {
-        var works = FreeFormShape.LargestShare(share => FreeFormShape.IsSound(Shape(share)));
-        if (works < 1)
-            throw new PatternException(
-                $"A leaf {Guard.Text(Length)} mm long and {Guard.Text(Width)} mm wide can't be bent by {Guard.Text(Bend)} degrees: its sides would cross.",
-                Midrib.Middle,
-                [
-                    $"a width of at most {FreeFormShape.Down(Width * works)} mm",
-                    "less bend",
-                    "the greatest width nearer to the middle",
-                ]
-            );
-    }
 }

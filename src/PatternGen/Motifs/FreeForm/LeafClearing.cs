@@ -11,7 +11,11 @@ internal sealed class LeafClearing(Contour stem, Leaf leaf, double gap)
     /// <summary>Halvings of the search for the place nearest to the stem: enough for a part in a hundred thousand.</summary>
     private const int SearchSteps = 16;
 
-    private readonly Segment[] _stem = stem.ToSegments();
+    private readonly (Segment Edge, Extents Reach)[] _stem =
+    [
+        .. stem.Segments.Select(edge => (edge, edge.Extents.Grown(gap))),
+    ];
+
     private readonly Segment[] _leaf = leaf.Outline.ToSegments();
 
     /// <summary>Returns the placement moved along the leaf, away from its stalk, as little as leaves the gap.</summary>
@@ -36,8 +40,9 @@ internal sealed class LeafClearing(Contour stem, Leaf leaf, double gap)
         foreach (var side in _leaf)
         {
             var placed = side.Transformed(placement);
-            foreach (var edge in _stem)
-                if (placed.NearestTo(edge).Distance < gap)
+            var extents = placed.Extents;
+            foreach (var (edge, reach) in _stem)
+                if (reach.Touches(extents) && placed.NearestTo(edge).Distance < gap)
                     return false;
         }
         return true;

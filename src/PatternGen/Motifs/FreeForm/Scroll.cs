@@ -14,6 +14,9 @@ public sealed class Scroll : Pattern
     /// <summary>How much nearer to the middle each turn lies: as wide apart as the ridges between turns look even.</summary>
     private const double UsualFactor = 0.42;
 
+    /// <summary>Width of the stroke as a share of the radius, at most, unless asked otherwise.</summary>
+    private const double MostWidth = 0.2;
+
     /// <summary>Radius of the eye as a share of the scroll's, at most, unless asked otherwise.</summary>
     private const double UsualEye = 0.14;
 
@@ -83,22 +86,30 @@ public sealed class Scroll : Pattern
         var path = FreeCurve
             .LogarithmicSpiral(Point.Origin, Radius, Factor, Angle.Zero, Turns)
             .ToChain(FreeFormShape.Accuracy);
-        var widest =
-            Radius / 5 * FreeFormShape.LargestShare(share => Works(path, Radius / 5 * share));
+        var most = Radius * MostWidth;
+        var widest = most * FreeFormShape.LargestShare(share => LeavesRidge(path, most * share));
         var width = Width ?? widest;
-        if (width > widest && !Works(path, width))
-            throw new PatternException(
-                $"A stroke {Guard.Text(width)} mm wide leaves no ridge between the turns of a scroll of radius {Guard.Text(Radius)} mm.",
-                path.End,
+        if (!(width > 0 && LeavesRidge(path, width)))
+            throw TooWide(width, widest, path.End);
+        var stroke = StrokeOutline.Of(path, Swell(path, width));
+        if (!FreeFormShape.IsSound(stroke))
+            throw TooWide(width, Math.Min(widest, 0.9 * width), path.End);
+        return Eye(stroke) is { } eye ? FreeFormShape.Row(stroke, eye) : FreeFormShape.Row(stroke);
+    }
+
+    private PatternException TooWide(double width, double widest, Point place) =>
+        new(
+            $"A stroke {Guard.Text(width)} mm wide leaves no ridge between the turns of a scroll of radius {Guard.Text(Radius)} mm.",
+            place,
+            widest > 0
+                ?
                 [
                     $"a width of at most {FreeFormShape.Down(widest)} mm",
                     "fewer turns",
                     "a smaller factor",
                 ]
-            );
-        var stroke = StrokeOutline.Of(path, Swell(path, width));
-        return Eye(stroke) is { } eye ? FreeFormShape.Row(stroke, eye) : FreeFormShape.Row(stroke);
-    }
+                : ["fewer turns", "a smaller factor", "a larger scroll"]
+        );
 
     /// <summary>Widest on the outer turn, where the spiral is roomy.</summary>
     private static StrokeWidth Swell(Chain path, double width) => new(width, path.Length, 0.35);
@@ -125,11 +136,9 @@ public sealed class Scroll : Pattern
     }
 
     /// <summary>Whether the turns keep a ridge between them.</summary>
-    private bool Works(Chain path, double width)
+    private bool LeavesRidge(Chain path, double width)
     {
         var swell = Swell(path, width);
-        if (!(width > 0 && FreeFormShape.IsSound(StrokeOutline.Of(path, swell))))
-            return false;
         // Along the spiral the distance from the middle falls evenly, by the sine of its slant; one turn on it is Factor times
         // as much, and across the slant the gap between the two is smaller by its cosine.
         var slant = Math.Atan(-Math.Log(Factor) / Math.Tau);

@@ -9,10 +9,13 @@ public sealed class Stroke : Pattern
 {
     private const double LeastShare = 0.1;
 
+    private readonly Lazy<Contour> _outline;
+
     private Stroke(Chain path, double width)
     {
         Path = path;
         Width = width;
+        _outline = new(SoundShape);
     }
 
     private Stroke(Stroke other)
@@ -57,28 +60,27 @@ public sealed class Stroke : Pattern
         [words.Stroke(Path.Length, Width)];
 
     /// <summary>The outline of its chip.</summary>
-    internal Contour Outline => Shape(1);
+    /// <exception cref="PatternException">The line bends too sharply for the width.</exception>
+    internal Contour Outline => _outline.Value;
 
-    private protected override PatternNode Draw()
-    {
-        RefuseFolded();
-        return FreeFormShape.Row(Outline);
-    }
+    private protected override PatternNode Draw() => FreeFormShape.Row(Outline);
 
     private Contour Shape(double share) =>
         StrokeOutline.Of(Path, new(Width * share, Path.Length, WidestAt));
 
-    private void RefuseFolded()
+    private Contour SoundShape()
     {
+        var shape = Shape(1);
+        if (FreeFormShape.IsSound(shape))
+            return shape;
         var works = FreeFormShape.LargestShare(share => FreeFormShape.IsSound(Shape(share)));
-        if (works < 1)
-            throw new PatternException(
-                $"A stroke {Guard.Text(Width)} mm wide can't follow this line: its sides would cross.",
-                Path.PointAt(WidestAt * Path.Length),
-                [
-                    $"a width of at most {FreeFormShape.Down(Width * works)} mm",
-                    "a line with wider bends",
-                ]
-            );
+        throw new PatternException(
+            $"A stroke {Guard.Text(Width)} mm wide can't follow this line: its sides would cross.",
+            Path.PointAt(WidestAt * Path.Length),
+            [
+                $"a width of at most {FreeFormShape.Down(Width * works)} mm",
+                "a line with wider bends",
+            ]
+        );
     }
 }

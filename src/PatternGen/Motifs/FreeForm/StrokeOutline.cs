@@ -9,7 +9,10 @@ internal static class StrokeOutline
     internal static Contour Of(Chain path, StrokeWidth width)
     {
         var right = Side(path, width, -1);
-        var left = Side(path, width, 1).Reverse().Select(segment => segment.Reversed());
+        var left = Side(path, width, 1)
+            .AsEnumerable()
+            .Reverse()
+            .Select(segment => segment.Reversed());
         // A stroke that starts at its full width has a round head.
         Segment[] head = width.WidestAt == 0 ? [.. Head(path, width)] : [];
         return Contour.Of([.. head, .. right, .. left]);

@@ -96,17 +96,40 @@ public class FieldCellSpecs
         );
 
     [Fact]
-    public void Clipped_cells_of_a_lattice_that_tiles_cover_the_whole_outline() =>
+    public void Clipped_cells_of_a_lattice_that_tiles_cover_the_whole_outline()
+    {
+        foreach (var lattice in ReferenceLattice.All(9).Where(lattice => lattice.Tiles))
+        foreach (
+            var outline in (Region[])[FieldOutlines.Disc, FieldOutlines.Panel, FieldOutlines.Lid]
+        )
+        foreach (var turn in (double[])[0, 17.3, 45])
+        {
+            var field = Fill((outline, lattice, new(3.7, -1.2), turn)).ClippedCells(narrowest: 0);
+
+            field.Chips.Sum(Area).ShouldBe(outline.Area, 1e-9 * outline.Area, lattice.Name);
+            field.Fit.CarvedShare.ShouldBe(1, 1e-9, lattice.Name);
+            field.Fit.LeftOutCells.ShouldBe(0, lattice.Name);
+        }
+    }
+
+    /// <summary>
+    /// Of any size and turn, also where sides of cells all but lie on the outline: what is nearer to it than the merge
+    /// distance, which is 1e-9 of the extent, counts as on it, all along.
+    /// </summary>
+    [Fact]
+    public void Clipped_cells_cover_any_outline_but_for_what_counts_as_one_line() =>
         Fields
             .Where(given => given.Lattice.Tiles)
             .Sample(
                 given =>
                 {
-                    var field = Fill(given).ClippedCells(narrowest: 0);
-                    var area = given.Outline.Area;
-                    field.Chips.Sum(Area).ShouldBe(area, 1e-9 * area);
-                    field.Fit.CarvedShare.ShouldBe(1, 1e-9);
-                    field.Fit.LeftOutCells.ShouldBe(0);
+                    var fit = Fill(given).ClippedCells(narrowest: 0).Fit;
+                    var (outline, extents) = (given.Outline, given.Outline.Extents);
+                    var merge = 1e-9 * Math.Max(extents.Width, extents.Height);
+                    fit.CarvedArea.ShouldBe(
+                        outline.Area,
+                        1e-9 * outline.Area + merge * outline.Length
+                    );
                 },
                 iter: 60
             );
@@ -227,7 +250,7 @@ public class FieldCellSpecs
         }
     }
 
-    /// <summary>By areas: a cell half as large about the place does not stick out of the cell.</summary>
+    /// <summary>By areas: drawn smaller about the place, the cell does not stick out of itself.</summary>
     private static bool SeesAll(Contour room, Point place)
     {
         var cell = Flat.Polygon(room, 1e-4);

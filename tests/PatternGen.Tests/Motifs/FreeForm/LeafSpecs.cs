@@ -1,3 +1,5 @@
+using CsCheck;
+
 namespace PatternGen.Tests.Motifs.FreeForm;
 
 public class LeafSpecs
@@ -74,14 +76,22 @@ public class LeafSpecs
     }
 
     [Fact]
-    public void A_leaf_bent_too_far_for_its_width_is_refused_and_the_width_offered_works()
-    {
-        var wide = Leaf.Of(20, 18).WithWidestAt(0.2).Bent(160);
-
-        var refusal = Should.Throw<PatternException>(() => wide.Chips.Count());
-        var width = FreeFormChecks.NumberIn(refusal.Remedies[0]);
-        Leaf.Of(20, width).WithWidestAt(0.2).Bent(160).ChipCount.ShouldBe(1);
-    }
+    public void Every_leaf_that_may_be_asked_for_is_sound() =>
+        Gen.Select(
+                Gen.Double[0.001, 1],
+                Gen.Double[0.15, 0.85],
+                Gen.Double[-170, 170],
+                Gen.Double[0, 0.99]
+            )
+            .Sample(
+                (width, widestAt, bend, vein) =>
+                {
+                    var leaf = Leaf.Of(20, 20 * width).WithWidestAt(widestAt).Bent(bend);
+                    FreeFormChecks.ShouldNotOverlap(leaf);
+                    FreeFormChecks.ShouldNotOverlap(leaf.WithVein(vein * leaf.Width));
+                },
+                iter: 50
+            );
 
     [Fact]
     public void Sizes_that_make_no_leaf_are_refused()

@@ -41,10 +41,6 @@ internal static class LinesKind
         drawing => drawing,
         new(Lines, Petals, Plain),
         given =>
-            CompassDrawing.OfLines(
-                [.. given.Of(Lines)],
-                [.. given.Of(Petals) ?? []],
-                [.. given.Of(Plain) ?? []]
-            )
+            CompassDrawing.OfCurves(given.Of(Lines), given.Of(Petals), given.Of(Plain))
     );
 }
