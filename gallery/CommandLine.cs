@@ -63,10 +63,11 @@ internal static class CommandLine
             return ExitCode.Cancelled;
         }
         catch (Exception error)
-            when (error is PatternException
-                    or ImportException
-                    or IOException
-                    or UnauthorizedAccessException
+            when (error
+                    is PatternException
+                        or ImportException
+                        or IOException
+                        or UnauthorizedAccessException
             )
         {
             Console.Error.WriteLine($"gallery: {error.Message}");

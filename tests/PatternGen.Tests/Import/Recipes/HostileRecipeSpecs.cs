@@ -3,16 +3,18 @@ using System.Text.Json;
 using System.Text.Json.Nodes;
 using CsCheck;
 
-namespace PatternGen.Tests.Import.Recipes;
+namespace PatternGen.Tests.Importing.Recipes;
 
 /// <summary>Whatever a file says, reading it ends in a pattern or in one clear error.</summary>
 public class HostileRecipeSpecs
 {
     /// <summary>5,000 by default, shared by the two generators; PATTERNGEN_FUZZ asks for more.</summary>
-    private static readonly int Cases =
-        int.TryParse(Environment.GetEnvironmentVariable("PATTERNGEN_FUZZ"), out var asked)
-            ? asked
-            : 5000;
+    private static readonly int Cases = int.TryParse(
+        Environment.GetEnvironmentVariable("PATTERNGEN_FUZZ"),
+        out var asked
+    )
+        ? asked
+        : 5000;
 
     private static readonly string[] Values =
     [
@@ -48,9 +50,7 @@ public class HostileRecipeSpecs
         {
             var bytes = Encoding.UTF8.GetBytes(recipe.TrimEnd());
             for (var length = 0; length < bytes.Length; length++)
-                Should.Throw<ImportException>(() =>
-                    Recipe.Load(new MemoryStream(bytes[..length]))
-                );
+                Should.Throw<ImportException>(() => Recipe.Load(new MemoryStream(bytes[..length])));
         }
     }
 
@@ -104,23 +104,31 @@ public class HostileRecipeSpecs
     {
         const string start = """{ "patterngen": 1, """;
         var chip = """{ "kind": "drawn", "chips": [{ "outline": [[0, 0], [4, 0], [0, 4]] }] }""";
-        var doubling = new StringBuilder(start + $$"""
-            "shared": [{ "name": "0", "pattern": {{chip}} }
-            """);
+        var doubling = new StringBuilder(
+            start
+                + $$"""
+                "shared": [{ "name": "0", "pattern": {{chip}} }
+                """
+        );
         for (var i = 1; i < 60; i++)
             doubling.Append(
                 $$"""
-                , { "name": "{{i}}", "pattern": { "kind": "combined", "parts": [{ "kind": "shared", "name": "{{i - 1}}" }, { "kind": "shared", "name": "{{i - 1}}" }] } }
+                , { "name": "{{i}}", "pattern": { "kind": "combined", "parts": [{ "kind": "shared", "name": "{{i
+                    - 1}}" }, { "kind": "shared", "name": "{{i - 1}}" }] } }
                 """
             );
         doubling.Append("""], "kind": "shared", "name": "59" }""");
-        var chain = new StringBuilder(start + $$"""
-            "shared": [{ "name": "0", "pattern": {{chip}} }
-            """);
+        var chain = new StringBuilder(
+            start
+                + $$"""
+                "shared": [{ "name": "0", "pattern": {{chip}} }
+                """
+        );
         for (var i = 1; i < 20_000; i++)
             chain.Append(
                 $$"""
-                , { "name": "{{i}}", "pattern": { "kind": "shared", "name": "{{i - 1}}", "then": [{ "do": "move", "by": [0, 0] }] } }
+                , { "name": "{{i}}", "pattern": { "kind": "shared", "name": "{{i
+                    - 1}}", "then": [{ "do": "move", "by": [0, 0] }] } }
                 """
             );
         chain.Append("""], "kind": "shared", "name": "19999" }""");
@@ -131,10 +139,9 @@ public class HostileRecipeSpecs
             {
                 "patterns in patterns",
                 string.Concat(
-                    Enumerable.Repeat(start + "\"kind\": \"combined\", \"parts\": [", 1)
-                        .Concat(
-                            Enumerable.Repeat("{ \"kind\": \"combined\", \"parts\": [", 70)
-                        )
+                    Enumerable
+                        .Repeat(start + "\"kind\": \"combined\", \"parts\": [", 1)
+                        .Concat(Enumerable.Repeat("{ \"kind\": \"combined\", \"parts\": [", 70))
                         .Append(string.Concat(Enumerable.Repeat("]}", 71)))
                 )
             },
@@ -144,10 +151,7 @@ public class HostileRecipeSpecs
                 "moved a million times",
                 start
                     + "\"kind\": \"drawn\", \"chips\": [{ \"outline\": [[0, 0], [4, 0], [0, 4]] }], \"then\": ["
-                    + string.Join(
-                        ',',
-                        Enumerable.Repeat("{\"do\":\"move\",\"by\":[0,0]}", 900_000)
-                    )
+                    + string.Join(',', Enumerable.Repeat("{\"do\":\"move\",\"by\":[0,0]}", 900_000))
                     + "]}"
             },
             {
@@ -182,10 +186,7 @@ public class HostileRecipeSpecs
             {
                 "a million fields",
                 start
-                    + string.Join(
-                        ',',
-                        Enumerable.Range(0, 1_000_000).Select(i => $"\"x{i}\":0")
-                    )
+                    + string.Join(',', Enumerable.Range(0, 1_000_000).Select(i => $"\"x{i}\":0"))
                     + "}"
             },
             {

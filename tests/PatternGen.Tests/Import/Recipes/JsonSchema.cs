@@ -1,7 +1,7 @@
 using System.Text.Json;
 using System.Text.RegularExpressions;
 
-namespace PatternGen.Tests.Import.Recipes;
+namespace PatternGen.Tests.Importing.Recipes;
 
 /// <summary>
 /// A validator for the part of JSON Schema, draft 2020-12, that the schema of recipes uses, written from the

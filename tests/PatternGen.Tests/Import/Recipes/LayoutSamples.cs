@@ -1,4 +1,4 @@
-namespace PatternGen.Tests.Import.Recipes;
+namespace PatternGen.Tests.Importing.Recipes;
 
 /// <summary>Patterns of every layout and free-form motif, with settings other than the usual ones.</summary>
 internal static class LayoutSamples

@@ -1,6 +1,6 @@
 using System.Text;
 
-namespace PatternGen.Tests.Import.Recipes;
+namespace PatternGen.Tests.Importing.Recipes;
 
 /// <summary>Rebuilds patterns from their recipes and compares all that is written of them, to the byte.</summary>
 internal static class Rebuilding

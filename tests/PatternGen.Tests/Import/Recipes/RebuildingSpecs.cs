@@ -1,6 +1,6 @@
 using CsCheck;
 
-namespace PatternGen.Tests.Import.Recipes;
+namespace PatternGen.Tests.Importing.Recipes;
 
 public class RebuildingSpecs
 {

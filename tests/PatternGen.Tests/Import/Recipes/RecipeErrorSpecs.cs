@@ -1,6 +1,6 @@
 using System.Text;
 
-namespace PatternGen.Tests.Import.Recipes;
+namespace PatternGen.Tests.Importing.Recipes;
 
 public class RecipeErrorSpecs
 {
@@ -8,41 +8,161 @@ public class RecipeErrorSpecs
 
     [Theory]
     // Names.
-    [InlineData("""{ "patterngen": 1, "kind": "rail", "lenght": 100, "width": 30 }""", "$.lenght", "\"length\"")]
+    [InlineData(
+        """{ "patterngen": 1, "kind": "rail", "lenght": 100, "width": 30 }""",
+        "$.lenght",
+        "\"length\""
+    )]
     [InlineData("""{ "patterngen": 1, "kind": "rial" }""", "$.kind", "\"rail\"")]
-    [InlineData("""{ "patterngen": 1, "kind": "rail", "width": 30 }""", "$", "\"length\" is missing")]
+    [InlineData(
+        """{ "patterngen": 1, "kind": "rail", "width": 30 }""",
+        "$",
+        "\"length\" is missing"
+    )]
     [InlineData("""{ "patterngen": 1 }""", "$", "\"kind\" is missing")]
-    [InlineData("""{ "patterngen": 1, "kind": "rail", "length": 90, "width": 30, "length": 90 }""", "$.length", "twice")]
-    [InlineData("""{ "patterngen": 1, "kind": "combined", "parts": [], "then": [{ "do": "trun", "degrees": 3 }] }""", "$.then[0].do", "\"turn\"")]
-    [InlineData("""{ "patterngen": 1, "kind": "combined", "parts": [], "name": "x" }""", "$.name", "no field \"name\"")]
-    [InlineData("""{ "patterngen": 1, "kind": "combined", "parts": [], "strange name": 1 }""", "$['strange name']", "no field")]
+    [InlineData(
+        """{ "patterngen": 1, "kind": "rail", "length": 90, "width": 30, "length": 90 }""",
+        "$.length",
+        "twice"
+    )]
+    [InlineData(
+        """{ "patterngen": 1, "kind": "combined", "parts": [], "then": [{ "do": "trun", "degrees": 3 }] }""",
+        "$.then[0].do",
+        "\"turn\""
+    )]
+    [InlineData(
+        """{ "patterngen": 1, "kind": "combined", "parts": [], "name": "x" }""",
+        "$.name",
+        "no field \"name\""
+    )]
+    [InlineData(
+        """{ "patterngen": 1, "kind": "combined", "parts": [], "strange name": 1 }""",
+        "$['strange name']",
+        "no field"
+    )]
     // Values.
-    [InlineData("""{ "patterngen": 1, "kind": "rail", "length": "long", "width": 30 }""", "$.length", "a number is wanted")]
-    [InlineData("""{ "patterngen": 1, "kind": "rail", "length": null, "width": 30 }""", "$.length", "null")]
-    [InlineData("""{ "patterngen": 1, "kind": "rail", "length": 1e999, "width": 30 }""", "$.length", "at most 1000000")]
-    [InlineData("""{ "patterngen": 1, "kind": "rail", "length": 0, "width": 30 }""", "$.length", "more than 0")]
-    [InlineData("""{ "patterngen": 1, "kind": "rail", "length": 90, "width": 30, "band": { "rules": [2, 4, -4] } }""", "$.band.rules[2]", "more than 0")]
-    [InlineData("""{ "patterngen": 1, "kind": "rail", "length": 90, "width": 30, "band": "Rised diamonds" }""", "$.band", "\"Raised diamonds\"")]
-    [InlineData("""{ "patterngen": 1, "kind": "combined", "parts": [{ "kind": "rail", "length": 90, "width": 30, "band": { "rules": [3, 3, 3], "rows": [{ "between": [0, 1] }, { "between": [1, 2] }, { "between": [2, 3], "lean": 1.5 }] } }] }""", "$.parts[0].band.rows[2].lean", "from -1 to 1")]
-    [InlineData("""{ "patterngen": 1, "kind": "carved", "drawing": { "kind": "petals", "count": 6.5, "radius": 20 }, "petals": true }""", "$.drawing.count", "whole number")]
-    [InlineData("""{ "patterngen": 1, "kind": "drawn", "chips": [{ "outline": [[0, 0], [1]] }] }""", "$.chips[0].outline[1]", "[x, y]")]
-    [InlineData("""{ "patterngen": 1, "kind": "drawn", "labels": [{ "text": "\ud800", "at": [0, 0], "height": 3 }] }""", "$.labels[0].text", "half a character")]
+    [InlineData(
+        """{ "patterngen": 1, "kind": "rail", "length": "long", "width": 30 }""",
+        "$.length",
+        "a number is wanted"
+    )]
+    [InlineData(
+        """{ "patterngen": 1, "kind": "rail", "length": null, "width": 30 }""",
+        "$.length",
+        "null"
+    )]
+    [InlineData(
+        """{ "patterngen": 1, "kind": "rail", "length": 1e999, "width": 30 }""",
+        "$.length",
+        "at most 1000000"
+    )]
+    [InlineData(
+        """{ "patterngen": 1, "kind": "rail", "length": 0, "width": 30 }""",
+        "$.length",
+        "more than 0"
+    )]
+    [InlineData(
+        """{ "patterngen": 1, "kind": "rail", "length": 90, "width": 30, "band": { "rules": [2, 4, -4] } }""",
+        "$.band.rules[2]",
+        "more than 0"
+    )]
+    [InlineData(
+        """{ "patterngen": 1, "kind": "rail", "length": 90, "width": 30, "band": "Rised diamonds" }""",
+        "$.band",
+        "\"Raised diamonds\""
+    )]
+    [InlineData(
+        """{ "patterngen": 1, "kind": "combined", "parts": [{ "kind": "rail", "length": 90, "width": 30, "band": { "rules": [3, 3, 3], "rows": [{ "between": [0, 1] }, { "between": [1, 2] }, { "between": [2, 3], "lean": 1.5 }] } }] }""",
+        "$.parts[0].band.rows[2].lean",
+        "from -1 to 1"
+    )]
+    [InlineData(
+        """{ "patterngen": 1, "kind": "carved", "drawing": { "kind": "petals", "count": 6.5, "radius": 20 }, "petals": true }""",
+        "$.drawing.count",
+        "whole number"
+    )]
+    [InlineData(
+        """{ "patterngen": 1, "kind": "drawn", "chips": [{ "outline": [[0, 0], [1]] }] }""",
+        "$.chips[0].outline[1]",
+        "[x, y]"
+    )]
+    [InlineData(
+        """{ "patterngen": 1, "kind": "drawn", "labels": [{ "text": "\ud800", "at": [0, 0], "height": 3 }] }""",
+        "$.labels[0].text",
+        "half a character"
+    )]
     // What can't be made.
-    [InlineData("""{ "patterngen": 1, "kind": "rail", "length": 3, "width": 30, "band": "Single row" }""", "$", "mm")]
-    [InlineData("""{ "patterngen": 1, "kind": "rail", "length": 90, "width": 8, "band": "Raised diamonds" }""", "$", "12 mm high")]
-    [InlineData("""{ "patterngen": 1, "kind": "carved", "drawing": { "kind": "petals", "count": 6, "radius": 20 }, "orbits": [9] }""", "$.orbits", "between 1 and")]
-    [InlineData("""{ "patterngen": 1, "kind": "carved", "drawing": { "kind": "petals", "count": 6, "radius": 20 } }""", "$.parts", "at least one")]
-    [InlineData("""{ "patterngen": 1, "kind": "carved", "drawing": { "kind": "petals", "count": 6, "radius": 20 }, "petals": true, "fingerprint": "0123456789abcdef" }""", "$", "not the one whose parts were chosen")]
-    [InlineData("""{ "patterngen": 1, "kind": "carved", "drawing": { "kind": "petals", "count": 6, "radius": 20 }, "petals": true, "joined": [[1, 2]] }""", "$", "can't be joined")]
-    [InlineData("""{ "patterngen": 1, "kind": "drawn", "chips": [{ "outline": [[0, 0], [4, 4], [4, 0], [0, 4]] }] }""", "$.chips[0]", "crosses itself")]
-    [InlineData("""{ "patterngen": 1, "kind": "drawn", "then": [{ "do": "scale", "factor": 2 }, { "do": "cut", "cuts": [{}] }] }""", "$.then[1]", "the 1 cuts")]
-    [InlineData("""{ "patterngen": 1, "kind": "drawn", "chips": [{ "outline": [[0, 0], [4, 0], [0, 4]] }], "then": [{ "do": "repeat", "count": 1000000000, "pitch": 0.001 }] }""", "$.then[0]", "fewer repeats")]
-    [InlineData("""{ "patterngen": 1, "kind": "drawn", "chips": [{ "outline": [[0, 0], [4, 0], [0, 4]] }], "then": [{ "do": "repeat", "count": 2000000, "pitch": 0.001 }] }""", "$.then[0]", "1000000 pieces")]
-    [InlineData("""{ "patterngen": 1, "kind": "drawn", "chips": [{ "outline": [[0, 0], [4, 0], [0, 4]] }], "then": [{ "do": "move", "by": [2000000, 0] }, { "do": "move", "by": [2000000, 0] }] }""", "$", "2,000,000")]
+    [InlineData(
+        """{ "patterngen": 1, "kind": "rail", "length": 3, "width": 30, "band": "Single row" }""",
+        "$",
+        "mm"
+    )]
+    [InlineData(
+        """{ "patterngen": 1, "kind": "rail", "length": 90, "width": 8, "band": "Raised diamonds" }""",
+        "$",
+        "12 mm high"
+    )]
+    [InlineData(
+        """{ "patterngen": 1, "kind": "carved", "drawing": { "kind": "petals", "count": 6, "radius": 20 }, "orbits": [9] }""",
+        "$.orbits",
+        "between 1 and"
+    )]
+    [InlineData(
+        """{ "patterngen": 1, "kind": "carved", "drawing": { "kind": "petals", "count": 6, "radius": 20 } }""",
+        "$.parts",
+        "at least one"
+    )]
+    [InlineData(
+        """{ "patterngen": 1, "kind": "carved", "drawing": { "kind": "petals", "count": 6, "radius": 20 }, "petals": true, "fingerprint": "0123456789abcdef" }""",
+        "$",
+        "not the one whose parts were chosen"
+    )]
+    [InlineData(
+        """{ "patterngen": 1, "kind": "carved", "drawing": { "kind": "petals", "count": 6, "radius": 20 }, "petals": true, "joined": [[1, 2]] }""",
+        "$",
+        "can't be joined"
+    )]
+    [InlineData(
+        """{ "patterngen": 1, "kind": "drawn", "chips": [{ "outline": [[0, 0], [4, 4], [4, 0], [0, 4]] }] }""",
+        "$.chips[0]",
+        "crosses itself"
+    )]
+    [InlineData(
+        """{ "patterngen": 1, "kind": "drawn", "then": [{ "do": "scale", "factor": 2 }, { "do": "cut", "cuts": [{}] }] }""",
+        "$.then[1]",
+        "the 1 cuts"
+    )]
+    [InlineData(
+        """{ "patterngen": 1, "kind": "drawn", "chips": [{ "outline": [[0, 0], [4, 0], [0, 4]] }], "then": [{ "do": "repeat", "count": 1000000000, "pitch": 0.001 }] }""",
+        "$.then[0]",
+        "fewer repeats"
+    )]
+    [InlineData(
+        """{ "patterngen": 1, "kind": "drawn", "chips": [{ "outline": [[0, 0], [4, 0], [0, 4]] }], "then": [{ "do": "repeat", "count": 2000000, "pitch": 0.001 }] }""",
+        "$.then[0]",
+        "1000000 pieces"
+    )]
+    [InlineData(
+        """{ "patterngen": 1, "kind": "drawn", "chips": [{ "outline": [[0, 0], [4, 0], [0, 4]] }], "then": [{ "do": "move", "by": [2000000, 0] }, { "do": "move", "by": [2000000, 0] }] }""",
+        "$",
+        "2,000,000"
+    )]
     // Shared.
-    [InlineData("""{ "patterngen": 1, "kind": "shared", "name": "leaf" }""", "$", "under the name \"leaf\"")]
-    [InlineData("""{ "patterngen": 1, "shared": [{ "name": "a", "pattern": { "kind": "shared", "name": "a" } }], "kind": "shared", "name": "a" }""", "$.shared[0].pattern", "before this")]
-    [InlineData("""{ "patterngen": 1, "shared": [{ "name": "a", "pattern": { "kind": "drawn" } }, { "name": "a", "pattern": { "kind": "drawn" } }], "kind": "drawn" }""", "$.shared[1]", "the name \"a\"")]
+    [InlineData(
+        """{ "patterngen": 1, "kind": "shared", "name": "leaf" }""",
+        "$",
+        "under the name \"leaf\""
+    )]
+    [InlineData(
+        """{ "patterngen": 1, "shared": [{ "name": "a", "pattern": { "kind": "shared", "name": "a" } }], "kind": "shared", "name": "a" }""",
+        "$.shared[0].pattern",
+        "before this"
+    )]
+    [InlineData(
+        """{ "patterngen": 1, "shared": [{ "name": "a", "pattern": { "kind": "drawn" } }, { "name": "a", "pattern": { "kind": "drawn" } }], "kind": "drawn" }""",
+        "$.shared[1]",
+        "the name \"a\""
+    )]
     // The whole.
     [InlineData("""{ "kind": "drawn" }""", "$", "no recipe")]
     [InlineData("""{ "patterngen": 2, "kind": "drawn" }""", "$.patterngen", "newer release")]
@@ -93,7 +213,10 @@ public class RecipeErrorSpecs
         var json = Encoding.UTF8.GetBytes("""{ "patterngen": 1, "kind": "drawn" }""");
 
         Load([0xEF, 0xBB, 0xBF, .. json]).Pattern.ChipCount.ShouldBe(0);
-        foreach (var encoding in (Encoding[])[Encoding.Unicode, Encoding.BigEndianUnicode, Encoding.UTF32])
+        foreach (
+            var encoding in (Encoding[])
+                [Encoding.Unicode, Encoding.BigEndianUnicode, Encoding.UTF32]
+        )
         {
             var text = encoding.GetBytes("""{ "patterngen": 1, "kind": "drawn" }""");
             Should
@@ -106,11 +229,7 @@ public class RecipeErrorSpecs
     [Fact]
     public void A_figure_that_comes_out_otherwise_is_refused()
     {
-        var saved = Rosette
-            .Petals(6, 20)
-            .Carve(part => part.IsPetal)
-            .ToRecipe()
-            .ToString();
+        var saved = Rosette.Petals(6, 20).Carve(part => part.IsPetal).ToRecipe().ToString();
 
         var changed = saved.Replace("\"radius\": 20", "\"radius\": 21");
 
@@ -154,7 +273,7 @@ public class RecipeErrorSpecs
 
             Recipe.Load(stream).ToString().ShouldBe(border.ToRecipe().ToString());
             Recipe.Load(path).Pattern.Caption().ShouldBe(border.Caption());
-            PatternGen.Import.Recipe(path).Pattern.Caption().ShouldBe(border.Caption());
+            Import.Recipe(path).Pattern.Caption().ShouldBe(border.Caption());
             Should.Throw<FileNotFoundException>(() => Recipe.Load(path + "x"));
         }
         finally

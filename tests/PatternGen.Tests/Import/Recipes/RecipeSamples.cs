@@ -1,11 +1,13 @@
-namespace PatternGen.Tests.Import.Recipes;
+namespace PatternGen.Tests.Importing.Recipes;
 
 /// <summary>Recipes in which every kind, step and field stands, to be mutated.</summary>
 internal static class RecipeSamples
 {
     internal static IReadOnlyList<string> All { get; } =
     [
-        .. Patterns().Concat(LayoutSamples.All.Values).Select(pattern => pattern.ToRecipe().ToString()),
+        .. Patterns()
+            .Concat(LayoutSamples.All.Values)
+            .Select(pattern => pattern.ToRecipe().ToString()),
         .. Directory
             .EnumerateFiles(Repository.File("gallery", "recipes"), "*.json")
             .Order(StringComparer.Ordinal)
@@ -18,7 +20,12 @@ internal static class RecipeSamples
         var band = TriangleBand
             .Ruled(2.1, 4.2, 3.9, 2.3)
             .WithRows(
-                TriangleRow.Between(1, 2).Leaning(0.3).Curved(0.2, -0.1).WithGap(0.4).HollowBase(0.35),
+                TriangleRow
+                    .Between(1, 2)
+                    .Leaning(0.3)
+                    .Curved(0.2, -0.1)
+                    .WithGap(0.4)
+                    .HollowBase(0.35),
                 TriangleRow.Between(2, 3).Down().Staggered().StabCut(slope: 25)
             )
             .WithPitch(7.7)

@@ -1,7 +1,7 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
 
-namespace PatternGen.Tests.Import.Recipes;
+namespace PatternGen.Tests.Importing.Recipes;
 
 public class RecipeSchemaSpecs
 {
@@ -63,7 +63,10 @@ public class RecipeSchemaSpecs
             .Select(property => property.Name);
 
         // Sizes that samples leave to the library, told here so that a new one is noticed.
-        named.Distinct().Except(used).ShouldBeSubsetOf(["rows", "arcRadius", "plain", "radians", "ring"]);
+        named
+            .Distinct()
+            .Except(used)
+            .ShouldBeSubsetOf(["rows", "arcRadius", "plain", "radians", "ring"]);
     }
 
     [Fact]
@@ -119,11 +122,19 @@ public class RecipeSchemaSpecs
     [InlineData("""{ "patterngen": 1, "kind": "rail", "width": 30, "band": "Single row" }""")]
     [InlineData("""{ "patterngen": 1, "kind": "drawn", "length": 30 }""")]
     [InlineData("""{ "patterngen": 1, "kind": "drawn", "then": [{ "do": "turn" }] }""")]
-    [InlineData("""{ "patterngen": 1, "kind": "drawn", "then": [{ "do": "turn", "degrees": "3" }] }""")]
-    [InlineData("""{ "patterngen": 1, "kind": "rail", "length": 0, "width": 30, "band": "Single row" }""")]
-    [InlineData("""{ "patterngen": 1, "kind": "drawn", "labels": [{ "text": " ", "at": [0, 0], "height": 3 }] }""")]
+    [InlineData(
+        """{ "patterngen": 1, "kind": "drawn", "then": [{ "do": "turn", "degrees": "3" }] }"""
+    )]
+    [InlineData(
+        """{ "patterngen": 1, "kind": "rail", "length": 0, "width": 30, "band": "Single row" }"""
+    )]
+    [InlineData(
+        """{ "patterngen": 1, "kind": "drawn", "labels": [{ "text": " ", "at": [0, 0], "height": 3 }] }"""
+    )]
     [InlineData("""{ "patterngen": 1, "kind": "drawn", "layoutLines": [[[0, 0]]] }""")]
-    [InlineData("""{ "patterngen": 1, "kind": "drawn", "layoutLines": [[[0, 0], [1, 0, 0, 0]]] }""")]
+    [InlineData(
+        """{ "patterngen": 1, "kind": "drawn", "layoutLines": [[[0, 0], [1, 0, 0, 0]]] }"""
+    )]
     public void The_schema_notices_faults(string json)
     {
         using var document = JsonDocument.Parse(json);
@@ -151,7 +162,8 @@ public class RecipeSchemaSpecs
     private static IEnumerable<JsonObject> Objects(JsonNode? node) =>
         node switch
         {
-            JsonObject found => found.Select(member => member.Value)
+            JsonObject found => found
+                .Select(member => member.Value)
                 .SelectMany(Objects)
                 .Prepend(found),
             JsonArray list => list.SelectMany(Objects),

@@ -87,8 +87,7 @@ internal static class FrameKind
         FrameTurn.ToTheCorner,
         "Which way the motif in corner blocks looks.",
         new WordType<FrameTurn>(),
-        border =>
-            border.Design.Motif is null ? FrameTurn.ToTheCorner : border.Design.MotifTurn
+        border => border.Design.Motif is null ? FrameTurn.ToTheCorner : border.Design.MotifTurn
     );
 
     private static readonly RecipeField<FrameBorder, FrameThrough> Through = F.Usually(
@@ -96,8 +95,7 @@ internal static class FrameKind
         FrameThrough.Upright,
         "Which sides run through where they are butted.",
         new WordType<FrameThrough>(),
-        border =>
-            border.Corner == FrameCorner.Butt ? border.Design.Through : FrameThrough.Upright
+        border => border.Corner == FrameCorner.Butt ? border.Design.Through : FrameThrough.Upright
     );
 
     private static readonly RecipeField<FrameBorder, double?> Radius = F.Maybe(
@@ -138,12 +136,7 @@ internal static class FrameKind
     );
 
     /// <summary>The border of a panel.</summary>
-    internal static readonly ObjectType<FrameBorder> Type = new(
-        "frame-border",
-        About,
-        Table,
-        Make
-    );
+    internal static readonly ObjectType<FrameBorder> Type = new("frame-border", About, Table, Make);
 
     internal static readonly RecipeKind<Pattern> Kind = new RecipeKind<Pattern, FrameBorder>(
         "frame",

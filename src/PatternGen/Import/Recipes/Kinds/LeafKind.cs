@@ -5,7 +5,8 @@ namespace PatternGen;
 /// <summary>Leaves, by themselves and on stems.</summary>
 internal static class LeafKind
 {
-    private const string About = "A leaf from (0, 0) to (length, 0): two sides that meet in points.";
+    private const string About =
+        "A leaf from (0, 0) to (length, 0): two sides that meet in points.";
 
     private static readonly RecipeField<Leaf, double> Length = F.Needed(
         "length",

@@ -40,7 +40,6 @@ internal static class LinesKind
         "A figure of lines, arcs and circles.",
         drawing => drawing,
         new(Lines, Petals, Plain),
-        given =>
-            CompassDrawing.OfCurves(given.Of(Lines), given.Of(Petals), given.Of(Plain))
+        given => CompassDrawing.OfCurves(given.Of(Lines), given.Of(Petals), given.Of(Plain))
     );
 }

@@ -30,39 +30,35 @@ internal static class SnappedKind
 
     private static class Grids
     {
-        private static readonly RecipeField<Grid, double> StepX =
-            RecipeFieldOf<Grid>.Needed(
-                "stepX",
-                "Distance in mm between upright lines.",
-                RecipeSizes.Positive,
-                grid => grid.StepX
-            );
+        private static readonly RecipeField<Grid, double> StepX = RecipeFieldOf<Grid>.Needed(
+            "stepX",
+            "Distance in mm between upright lines.",
+            RecipeSizes.Positive,
+            grid => grid.StepX
+        );
 
-        private static readonly RecipeField<Grid, double> StepY =
-            RecipeFieldOf<Grid>.Needed(
-                "stepY",
-                "Distance in mm between level lines.",
-                RecipeSizes.Positive,
-                grid => grid.StepY
-            );
+        private static readonly RecipeField<Grid, double> StepY = RecipeFieldOf<Grid>.Needed(
+            "stepY",
+            "Distance in mm between level lines.",
+            RecipeSizes.Positive,
+            grid => grid.StepY
+        );
 
-        private static readonly RecipeField<Grid, Point> Origin =
-            RecipeFieldOf<Grid>.Usually(
-                "origin",
-                Point.Origin,
-                "A place where lines cross.",
-                RecipeSizes.Point,
-                grid => grid.Origin
-            );
+        private static readonly RecipeField<Grid, Point> Origin = RecipeFieldOf<Grid>.Usually(
+            "origin",
+            Point.Origin,
+            "A place where lines cross.",
+            RecipeSizes.Point,
+            grid => grid.Origin
+        );
 
-        private static readonly RecipeField<Grid, Angle> Turn =
-            RecipeFieldOf<Grid>.Usually(
-                "turn",
-                Angle.Zero,
-                "By how much the lines are turned.",
-                RecipeSizes.Angle,
-                grid => grid.Turn
-            );
+        private static readonly RecipeField<Grid, Angle> Turn = RecipeFieldOf<Grid>.Usually(
+            "turn",
+            Angle.Zero,
+            "By how much the lines are turned.",
+            RecipeSizes.Angle,
+            grid => grid.Turn
+        );
 
         private static readonly RecipeField<PolarGrid, double> RingStep =
             RecipeFieldOf<PolarGrid>.Needed(
@@ -72,13 +68,12 @@ internal static class SnappedKind
                 grid => grid.RingStep
             );
 
-        private static readonly RecipeField<PolarGrid, int> Rays =
-            RecipeFieldOf<PolarGrid>.Needed(
-                "rays",
-                "Number of rays.",
-                new CountType(1),
-                grid => grid.Rays
-            );
+        private static readonly RecipeField<PolarGrid, int> Rays = RecipeFieldOf<PolarGrid>.Needed(
+            "rays",
+            "Number of rays.",
+            new CountType(1),
+            grid => grid.Rays
+        );
 
         private static readonly RecipeField<PolarGrid, Point> Centre =
             RecipeFieldOf<PolarGrid>.Usually(
