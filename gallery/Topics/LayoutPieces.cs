@@ -49,7 +49,8 @@ internal static class LayoutPieces
         get
         {
             var lid = Import.Outline(Drawing("lid.svg"));
-            var line = lid.Inset(20).Largest();
+            // In and out again rounds the corners, so that the leaves on the inner side keep off the stem.
+            var line = lid.Inset(46).Offset(26).Largest();
             var leaf = Leaf.Of(14, 6).WithWidestAt(0.42).Bent(25).WithVein();
             return Pattern
                 .OfStock(lid.Contours)
