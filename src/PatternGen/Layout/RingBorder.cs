@@ -119,8 +119,10 @@ public sealed class RingBorder : Pattern
 
     private protected override PatternNode Draw()
     {
+        // A ring too small for its band is refused as that, before any disc is asked for.
+        var (bent, plan) = _solved.Value;
         RefuseOffTheDisc();
-        return GroupNode.Of(Disc(), _solved.Value.Bent.Draw(_solved.Value.Plan));
+        return GroupNode.Of(Disc(), bent.Draw(plan));
     }
 
     private (BentBand, BandPlan) Solve()

@@ -35,8 +35,12 @@ internal sealed class FrameOutline
     internal bool IsRectangle => _sides.Length == 4 && _sides.All(side => side.First == 1);
 
     /// <summary>The outline, or a line within it at the same distance everywhere.</summary>
-    internal Contour Ring(double height) =>
-        Contour.Polygon(_sides.Select(side => PointAt(side, height)));
+    /// <param name="height">Distance from the outer edge in mm.</param>
+    /// <param name="radius">Radius of the corners at the outer edge in mm; 0 for sharp ones.</param>
+    internal Contour Ring(double height, double radius = 0) =>
+        radius > 0
+            ? Rounded(height, radius)
+            : Contour.Polygon(_sides.Select(side => PointAt(side, height)));
 
     /// <summary>
     /// The outline, or a line within it, with rounded corners that have one centre each at all distances. It begins in the

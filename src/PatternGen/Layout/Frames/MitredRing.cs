@@ -31,6 +31,9 @@ internal sealed class MitredRing
     /// <summary>The chips of each side.</summary>
     internal IReadOnlyList<MitredSide> Sides { get; }
 
+    /// <summary>Height over the outer edge, in mm, of the line that is divided into repeats.</summary>
+    internal double DividedHeight => _ring.From + _middle;
+
     private (MitredFit[] Fits, MitredSide[] Sides) Best()
     {
         PatternException? trouble = null;
@@ -98,7 +101,7 @@ internal sealed class MitredRing
     {
         var fit = (shared is { } pitch ? solver.AtPitch(pitch) : solver.Solve()).Fit;
         return new(
-            side.LengthAt(_ring.From + _middle),
+            side.LengthAt(DividedHeight),
             fit.Parts,
             fit.RepeatsInPart,
             fit.Pitch,
@@ -109,7 +112,7 @@ internal sealed class MitredRing
 
     private FitSolver Solver(FrameSide side, int index, int phase)
     {
-        var length = side.LengthAt(_ring.From + _middle);
+        var length = side.LengthAt(DividedHeight);
         if (!(side.LengthAt(_ring.From) > 0 && side.LengthAt(_ring.To) > 0 && length > 0))
             throw FrameTrouble.NoRoomBetween(_outline, index, _ring);
         var fitting = _ring.Fitting.InMitre(phase, _turned);

@@ -202,7 +202,7 @@ public sealed class Panel : Pattern
     {
         var taken = (FrameBorder is null ? 0 : Board.MemberWidth) + margin;
         return Board.Outline.IsOpenAt(taken)
-            ? Board.Outline.Ring(taken)
+            ? Board.Outline.Ring(taken, FrameBorder?.Design.BendRadiusOn(Board) ?? 0)
             : throw new PatternException(
                 $"{Guard.Text(taken)} mm from each edge leave nothing inside a panel of {Guard.Text(Board.Width)} × {Guard.Text(Board.Height)} mm.",
                 remedies: ["a smaller margin", "a narrower border", "a larger panel"]
