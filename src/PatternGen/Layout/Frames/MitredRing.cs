@@ -1,3 +1,5 @@
+using PatternGen.Geometry;
+
 namespace PatternGen;
 
 /// <summary>A band that runs round a frame and is mitred at each corner.</summary>
@@ -116,7 +118,12 @@ internal sealed class MitredRing
         if (!(side.LengthAt(_ring.From) > 0 && side.LengthAt(_ring.To) > 0 && length > 0))
             throw FrameTrouble.NoRoomBetween(_outline, index, _ring);
         var fitting = _ring.Fitting.InMitre(phase, _turned);
-        return new(length, _ring.Band, _samePitch ? fitting.ForSharedPitch(_ring.Band) : fitting);
+        return new(
+            length,
+            _ring.Band,
+            _samePitch ? fitting.ForSharedPitch(_ring.Band) : fitting,
+            x => side.Placement.Apply(new Point(side.StartAt(DividedHeight) + x, DividedHeight))
+        );
     }
 
     /// <summary>
