@@ -57,7 +57,12 @@ public sealed class RailBorder : Pattern
     /// <remarks>A border taken out of a set of rails leaves the set: it is then fitted by itself.</remarks>
     [Pure]
     public RailBorder Fitted(Func<Fitting, Fitting> describe) =>
-        new(Rail, Band, _fromEdge, Guard.NotNull(describe)(_fitting));
+        new(
+            Rail,
+            Band,
+            _fromEdge,
+            Guard.NotNull(Guard.NotNull(describe)(_fitting), nameof(describe))
+        );
 
     internal override IEnumerable<string> Facts(Wording words) =>
         [

@@ -123,7 +123,8 @@ internal sealed class FrameDrawing
                 var reach = ring.From + WrappedCorner.Reach(ring.Band);
                 return (reach * edge.First, reach * edge.Last);
             default:
-                var runsThrough = side % 2 == (_design.Through == FrameThrough.Upright ? 1 : 0);
+                var runsThrough =
+                    _outline.IsUpright(side) == (_design.Through == FrameThrough.Upright);
                 var stop = _frame.IsOneBoard ? _design.Rings[^1].To : _frame.MemberWidth;
                 var taken = runsThrough
                     ? _design.Margin ?? _design.Rings[0].From

@@ -166,7 +166,13 @@ public sealed class Panel : Pattern
             throw new PatternException(
                 $"The centre motif takes a circle of radius {Guard.Text(room)} mm, but the border lets it have {Guard.Text(free)} mm.",
                 Middle,
-                [$"less than {Guard.Text(free)} mm for the motif and its gap", "a narrower border"]
+                free > 0
+                    ?
+                    [
+                        $"less than {Guard.Text(free)} mm for the motif and its gap",
+                        "a narrower border",
+                    ]
+                    : ["a panel whose middle lies within its border", "no centre motif"]
             );
         return room > 0 ? new(inside, new Circle(Middle, room).ToContour()) : new(inside);
     }

@@ -12,12 +12,19 @@ internal static class RoundedWood
     /// <summary>Halvings of the search for a radius that works.</summary>
     private const int SearchSteps = 60;
 
+    private static readonly double[] Ends = [0, 1];
+
+    /// <summary>Places on an arc that tell how far it bulges, as shares of it.</summary>
+    private static readonly double[] Quarters = [0, 0.25, 0.5, 0.75, 1];
+
     /// <exception cref="PatternException">A chip or line cut lies beyond the arc of a corner.</exception>
     internal static void RefuseOff(Frame frame, PatternNode carved)
     {
         if (frame.CornerRadius == 0)
             return;
         Point[] places = [.. PlacesOf(carved)];
+        if (places.Length == 0)
+            return;
         for (var corner = 0; corner < frame.SideCount; corner++)
         {
             var (place, over) = places
@@ -43,9 +50,7 @@ internal static class RoundedWood
             .Concat(PatternReader.Read(carved).LineCuts.SelectMany(cut => cut.Path.Segments))
             // Of a line, the ends tell; an arc bulges beyond them.
             .SelectMany(side =>
-                side.IsLine
-                    ? (Point[])[side.Start, side.End]
-                    : [side.Start, side.PointAt(side.Length / 4), side.Middle, side.End]
+                (side.IsLine ? Ends : Quarters).Select(share => side.PointAt(share * side.Length))
             );
 
     /// <summary>By how many mm a place lies beyond the arc of a corner; nothing, or less, on the wood.</summary>
@@ -56,11 +61,18 @@ internal static class RoundedWood
         var pointsOut = side.First > 0;
         if (!pointsOut && !frame.HasOpening)
             return 0;
+        // Seen from both sides: x from the corner, y into the wood.
+        var one = side.Placement.Inverse().Apply(place);
+        var other = before.Placement.Inverse().Then(before.Mirrored).Apply(place);
         var taken = radius * Math.Abs(side.First);
-        if (
-            side.Placement.Inverse().Apply(place).X >= taken
-            || before.Length - before.Placement.Inverse().Apply(place).X >= taken
-        )
+        var isAtCorner =
+            Math.Max(one.X, other.X) < taken
+            && (
+                pointsOut
+                    ? Math.Min(one.Y, other.Y) >= 0
+                    : Math.Max(one.Y, other.Y) <= frame.MemberWidth
+            );
+        if (!isAtCorner)
             return 0;
         var centre = FrameOutline.PointAt(side, pointsOut ? radius : -radius);
         return centre.DistanceTo(place) - (pointsOut ? radius : radius + frame.MemberWidth);
