@@ -35,6 +35,9 @@ public class RingRefusalSpecs
         var border = Ring.Of(60).Border(Band);
 
         Should.Throw<ArgumentNullException>(() => Ring.Of(60).Border(null!));
+        Should
+            .Throw<ArgumentNullException>(() => border.Fitted(_ => null!))
+            .ParamName.ShouldBe("describe");
         Should.Throw<ArgumentOutOfRangeException>(() => Ring.Of(60).Arc(0, 0));
         Should.Throw<ArgumentOutOfRangeException>(() => Ring.Of(60).Arc(0, 360));
         Should.Throw<ArgumentOutOfRangeException>(() => Ring.Of(60).Arc(double.NaN, 90));
