@@ -151,7 +151,7 @@ internal sealed class FitTrouble(
             $"Not one repeat of {Text(pitch)} mm fits into {Text(question.Length)} mm.",
             BandStart,
             [
-                $"a seen length of at least {Up(SeenLength((question.UpToParity(1) + question.Extra) * pitch))} mm",
+                $"a length of at least {Up(SeenLength((question.UpToParity(1) + question.Extra) * pitch))} mm",
                 $"a pitch of at most {Down(question.PitchFor(question.UpToParity(1)))} mm",
             ]
         );
@@ -163,7 +163,7 @@ internal sealed class FitTrouble(
         var fewer = Math.Max(question.UpToParity(1), question.DownToParity(ideal));
         var more = question.UpToParity(fewer + 1);
         return new(
-            $"No {Kind()}number of repeats fills {Text(question.Length)} mm at a pitch between {Text(question.Min)} and {Text(question.Max)} mm.",
+            $"No {Kind(question)}number of repeats fills {Text(question.Length)} mm at a pitch between {Text(question.Min)} and {Text(question.Max)} mm.",
             BandStart,
             [.. Lengths(fewer, more), .. Pitches(fewer, more)]
         );
@@ -174,28 +174,30 @@ internal sealed class FitTrouble(
         var shorter = SeenLength((fewer + question.Extra) * question.Max);
         var longer = SeenLength((more + question.Extra) * question.Min);
         if (shorter < length)
-            yield return $"a seen length of {Down(shorter)} mm ({Repeats(fewer)})";
+            yield return $"a length of {Down(shorter)} mm ({Repeats(fewer)})";
         else
             longer = SeenLength((fewer + question.Extra) * question.Min);
         if (longer > length)
-            yield return $"a seen length of {Up(longer)} mm ({Repeats(shorter < length ? more : fewer)})";
+            yield return $"a length of {Up(longer)} mm ({Repeats(shorter < length ? more : fewer)})";
     }
 
-    private IEnumerable<string> Pitches(int fewer, int more)
+    private IEnumerable<string> Pitches(int fewer, int more) =>
+        ((int[])[fewer, more]).Select(count => PitchFor(fitting, question, count));
+
+    /// <summary>Says which pitch a number of repeats takes.</summary>
+    internal static string PitchFor(Fitting fitting, PitchQuestion question, int repeats)
     {
-        foreach (var count in (int[])[fewer, more])
-        {
-            var pitch = question.PitchFor(count);
-            var rounded = pitch > question.Max ? Up(pitch) : Down(pitch);
-            yield return fitting.PitchLimits is null
-                ? $"a pitch of {rounded} mm asked for ({Repeats(count)})"
-                : $"limits that include {rounded} mm ({Repeats(count)})";
-        }
+        var pitch = question.PitchFor(repeats);
+        var rounded = pitch > question.Max ? Up(pitch) : Down(pitch);
+        return fitting.PitchLimits is null
+            ? $"a pitch of {rounded} mm asked for ({Repeats(repeats)})"
+            : $"limits that include {rounded} mm ({Repeats(repeats)})";
     }
 
     private double SeenLength(double partLength) => parts * partLength + Taken;
 
-    private string Kind() =>
+    /// <summary>The numbers of repeats that a question is about, as a word before "number".</summary>
+    internal static string Kind(PitchQuestion question) =>
         question.Parity switch
         {
             RepeatParity.Odd => "odd ",

@@ -78,7 +78,7 @@ public sealed class PathBorder : Pattern
     /// </param>
     [Pure]
     public PathBorder Fitted(Func<Fitting, Fitting> describe) =>
-        new(this) { Fitting = Guard.NotNull(describe)(Fitting) };
+        new(this) { Fitting = Guard.NotNull(Guard.NotNull(describe)(Fitting), nameof(describe)) };
 
     /// <summary>Returns the border with straight slanted sides bent as given. Sides that are curved by the band follow the curve anyway.</summary>
     /// <param name="sides">What becomes of them.</param>

@@ -64,7 +64,12 @@ public sealed class RailBorder : Pattern
     /// <remarks>A border taken out of a set of rails leaves the set: it is then fitted by itself.</remarks>
     [Pure]
     public RailBorder Fitted(Func<Fitting, Fitting> describe) =>
-        new(Rail, Band, FromEdge, Guard.NotNull(describe)(Fitting));
+        new(
+            Rail,
+            Band,
+            FromEdge,
+            Guard.NotNull(Guard.NotNull(describe)(Fitting), nameof(describe))
+        );
 
     internal override IEnumerable<string> Facts(Wording words) =>
         [

@@ -98,7 +98,7 @@ public sealed class RingBorder : Pattern
     /// </param>
     [Pure]
     public RingBorder Fitted(Func<Fitting, Fitting> describe) =>
-        new(this) { Fitting = Guard.NotNull(describe)(Fitting) };
+        new(this) { Fitting = Guard.NotNull(Guard.NotNull(describe)(Fitting), nameof(describe)) };
 
     /// <summary>Returns the border with straight slanted sides bent as given. Sides that are curved by the band follow the curve anyway.</summary>
     /// <param name="sides">What becomes of them.</param>
@@ -119,8 +119,10 @@ public sealed class RingBorder : Pattern
 
     private protected override PatternNode Draw()
     {
+        // A ring too small for its band is refused as that, before any disc is asked for.
+        var (bent, plan) = _solved.Value;
         RefuseOffTheDisc();
-        return GroupNode.Of(Disc(), _solved.Value.Bent.Draw(_solved.Value.Plan));
+        return GroupNode.Of(Disc(), bent.Draw(plan));
     }
 
     private (BentBand, BandPlan) Solve()

@@ -78,13 +78,13 @@ internal static class SharedPitch
     {
         var shortest = questions.Min(question => question.Length);
         return new(
-            $"No pitch between {Guard.Text(questions[0].Min)} and {Guard.Text(questions[0].Max)} mm fits all of the rails; "
+            $"No pitch between {Guard.Text(questions[0].Min)} and {Guard.Text(questions[0].Max)} mm fits all of the lengths; "
                 + $"the shortest has {Guard.Text(shortest)} mm to carve.",
             remedies:
             [
                 "wider limits for the pitch",
-                "each rail at its own pitch",
-                "other end margins",
+                "each at its own pitch",
+                "shorter end margins or smaller corners",
             ]
         );
     }

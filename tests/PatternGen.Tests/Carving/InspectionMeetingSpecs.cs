@@ -22,6 +22,26 @@ public class InspectionMeetingSpecs
         Star(9).Inspect(limits: InspectionLimits.Default.WithTips(9)).ShouldBeClear();
     }
 
+    /// <summary>The second lies wholly below the line that the first stands on.</summary>
+    [Fact]
+    public void A_corner_in_the_middle_of_another_chip_s_side_only_touches()
+    {
+        Contour standing = Contour.Polygon(new(0, 0), new(12, 0), new(6, 9));
+        Contour leaning = Contour.Polygon(new(6, 0), new(12, -6), new(18, -6));
+
+        foreach (
+            var chips in (Contour[][])
+                [
+                    [standing, leaning],
+                    [leaning, standing],
+                ]
+        )
+            Pattern
+                .OfChips(chips)
+                .Inspect(Knife.Held(), Inspections.Board)
+                .Findings.ShouldNotContain(finding => finding.Kind == FindingKind.ChipsOverlap);
+    }
+
     [Fact]
     public void Tips_round_too_small_a_plain_centre_meet()
     {

@@ -17,12 +17,27 @@ public class RingRefusalSpecs
         Should.Throw<ArgumentOutOfRangeException>(() => Ring.Of(60).OnDisc(radius));
     }
 
+    /// <summary>Round 5 mm, half of 12 mm reach beyond the centre: no hole could help.</summary>
+    [Fact]
+    public void A_ring_too_small_for_its_band_is_refused_as_that_on_a_disc_too()
+    {
+        var message = Should
+            .Throw<PatternException>(() => Ring.Of(5).OnDisc(40).Border(Band).ChipCount)
+            .Message;
+
+        message.ShouldContain("too tight");
+        message.ShouldNotContain("hole");
+    }
+
     [Fact]
     public void Other_bad_input_is_refused()
     {
         var border = Ring.Of(60).Border(Band);
 
         Should.Throw<ArgumentNullException>(() => Ring.Of(60).Border(null!));
+        Should
+            .Throw<ArgumentNullException>(() => border.Fitted(_ => null!))
+            .ParamName.ShouldBe("describe");
         Should.Throw<ArgumentOutOfRangeException>(() => Ring.Of(60).Arc(0, 0));
         Should.Throw<ArgumentOutOfRangeException>(() => Ring.Of(60).Arc(0, 360));
         Should.Throw<ArgumentOutOfRangeException>(() => Ring.Of(60).Arc(double.NaN, 90));

@@ -12,6 +12,11 @@ internal readonly struct OverlapScan
     /// <summary>At most so many places are told apart on one side; no chip has neighbours enough to need them.</summary>
     private const int MostCuts = 256;
 
+    /// <summary>Two places of a side, as shares of it, at which nobody sets a corner of another chip: corners touch at its middle or its ends.</summary>
+    private const double OneShare = 0.41;
+
+    private const double OtherShare = 0.77;
+
     private readonly ShapeSides _one;
     private readonly ShapeSides _other;
     private readonly double _merge;
@@ -120,17 +125,20 @@ internal readonly struct OverlapScan
     }
 
     /// <summary>Whether the outlines are the same, and not two that fill each other's holes: the chips then lie on one side of them.</summary>
-    private bool Coincide()
+    private bool Coincide() => GoesAlong(OneShare) && GoesAlong(OtherShare);
+
+    /// <summary>Whether the other outline goes the same way at a place of the first side.</summary>
+    private bool GoesAlong(double share)
     {
         ref readonly var side = ref _one.Side(0);
-        var middle = side.Segment.Middle;
+        var place = side.Segment.PointAt(side.Segment.Length * share);
         for (var j = 0; j < _other.Count; j++)
         {
             ref readonly var candidate = ref _other.Side(j);
-            if (candidate.Nearest(middle).DistanceTo(middle) > _merge)
+            if (candidate.Nearest(place).DistanceTo(place) > _merge)
                 continue;
-            var along = candidate.Frame.TangentAt(candidate.Frame.Foot(middle));
-            return along.Dot(side.Frame.Tangent) > 0;
+            var along = candidate.Frame.TangentAt(candidate.Frame.Foot(place));
+            return along.Dot(side.Frame.TangentAt(side.Frame.Foot(place))) > 0;
         }
         return false;
     }

@@ -54,25 +54,12 @@ internal static class ClosedFit
         );
         var more = question.UpToParity(fewer + 1);
         return new(
-            $"No {Parity(question)}number of at least {LeastRepeats} repeats fills {Guard.Text(question.Length)} mm all round at a pitch between {Guard.Text(question.Min)} and {Guard.Text(question.Max)} mm.",
-            remedies: [Remedy(fitting, question, fewer), Remedy(fitting, question, more)]
+            $"No {FitTrouble.Kind(question)}number of at least {LeastRepeats} repeats fills {Guard.Text(question.Length)} mm all round at a pitch between {Guard.Text(question.Min)} and {Guard.Text(question.Max)} mm.",
+            remedies:
+            [
+                FitTrouble.PitchFor(fitting, question, fewer),
+                FitTrouble.PitchFor(fitting, question, more),
+            ]
         );
     }
-
-    private static string Remedy(Fitting fitting, PitchQuestion question, int repeats)
-    {
-        var pitch = question.PitchFor(repeats);
-        var figure = pitch > question.Max ? FitTrouble.Up(pitch) : FitTrouble.Down(pitch);
-        return fitting.PitchLimits is null
-            ? $"a pitch of {figure} mm asked for ({repeats} repeats)"
-            : $"limits that include {figure} mm ({repeats} repeats)";
-    }
-
-    private static string Parity(PitchQuestion question) =>
-        question.Parity switch
-        {
-            RepeatParity.Odd => "odd ",
-            RepeatParity.Even => "even ",
-            _ => "",
-        };
 }

@@ -21,7 +21,7 @@ internal static class FieldTrouble
         var count = extents.Width * extents.Height / cells.RepeatArea * cells.Kinds.Length;
         if (count <= MostCells)
             return;
-        var factor = Up(cells.Sizes.Width * Math.Sqrt(count / MostCells));
+        var factor = FitTrouble.Up(cells.Sizes.Width * Math.Sqrt(count / MostCells));
         throw new PatternException(
             string.Create(
                 CultureInfo.InvariantCulture,
@@ -50,7 +50,7 @@ internal static class FieldTrouble
         return new(
             $"A border gap of {Guard.Text(design.BorderGap)} mm leaves nothing of the field.",
             widest.Point,
-            [$"a border gap of less than {Down(widest.Clearance)} mm"]
+            [$"a border gap of less than {FitTrouble.Down(widest.Clearance)} mm"]
         );
     }
 
@@ -59,7 +59,7 @@ internal static class FieldTrouble
         var clearance = InsidePlace.Of(new(cell, [])).Clearance;
         return new(
             $"Ridges {Guard.Text(gap)} mm wide leave nothing of the cells between them.",
-            remedies: [$"ridges narrower than {Down(2 * clearance)} mm", "larger cells"]
+            remedies: [$"ridges narrower than {FitTrouble.Down(2 * clearance)} mm", "larger cells"]
         );
     }
 
@@ -67,7 +67,12 @@ internal static class FieldTrouble
         new(
             $"The motif, which reaches {Guard.Text(reach)} mm from its origin, does not fit in a cell.",
             remedies: fits > 0
-                ? [$"the motif scaled by {Down(fits)}", "larger cells", "narrower ridges"]
+                ?
+                [
+                    $"the motif scaled by {FitTrouble.Down(fits)}",
+                    "larger cells",
+                    "narrower ridges",
+                ]
                 : ["a motif with its origin at its middle"]
         );
 
@@ -96,14 +101,16 @@ internal static class FieldTrouble
     /// <summary>Says that no cell fits, and how large cells may be.</summary>
     internal static PatternException NothingFits(FieldDesign design, FieldEdge edge)
     {
-        if (design.Carved.Numbers.Length == 0)
-            return new("No cell of the field is chosen to be carved.");
         var place = design.Outline.Extents.Centre;
         double fits = 1;
         for (var tries = 0; !Holds(fits); tries++)
         {
             if (tries == 60)
-                return new("No cell fits in the outline.", place, ["a wider outline"]);
+                return new(
+                    "No cell fits in the outline.",
+                    place,
+                    ["a wider outline", "cells clipped at the edge or drawn smaller there"]
+                );
             fits *= Smaller;
         }
         var over = fits / Smaller;
@@ -117,8 +124,8 @@ internal static class FieldTrouble
         }
         var what =
             design.Motifs.Values.Length > 0
-                ? $"motif and cells scaled by {Down(fits)}"
-                : $"{Name(design.Sizes)} of at most {Down(design.Sizes.Width * fits)} mm";
+                ? $"motif and cells scaled by {FitTrouble.Down(fits)}"
+                : $"{Name(design.Sizes)} of at most {FitTrouble.Down(design.Sizes.Width * fits)} mm";
         return new(
             $"No cell of {Guard.Text(design.Sizes.Width)} mm fits in the outline, which measures {Guard.Text(edge.Extents.Width)} × {Guard.Text(edge.Extents.Height)} mm where it may be carved.",
             place,
@@ -165,9 +172,4 @@ internal static class FieldTrouble
             FieldLattice.BasketWeave => "basket weave",
             _ => "hourglasses",
         };
-
-    /// <summary>Rounded, so that what the message says does work.</summary>
-    private static string Down(double value) => Guard.Text(Math.Floor(value * 1000) / 1000);
-
-    private static string Up(double value) => Guard.Text(Math.Ceiling(value * 1000) / 1000);
 }

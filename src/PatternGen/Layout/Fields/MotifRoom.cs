@@ -15,7 +15,7 @@ internal static class MotifRoom
     internal static Contour Of(StampChip[] chips, Contour cell, Point middle)
     {
         var edge = new FieldEdge(new(cell));
-        var reach = chips.Max(chip => chip.Rings[0].Segments.Max(Reach));
+        var reach = chips.Max(chip => MotifReach.Of(chip.Rings[0]));
         var circle = new Circle(middle, reach).ToContour();
         if (Fits(edge, circle, middle))
             return circle;
@@ -47,19 +47,4 @@ internal static class MotifRoom
     private static bool Fits(FieldEdge edge, Contour ring, Point inner) =>
         edge.PlaceOf([ring], inner, [.. Enumerable.Range(0, edge.Sides.Length)])
         == EdgePlace.Inside;
-
-    /// <summary>How far a side reaches from the origin.</summary>
-    private static double Reach(Segment side)
-    {
-        var ends = Math.Max(side.Start.DistanceTo(Point.Origin), side.End.DistanceTo(Point.Origin));
-        if (side.IsLine)
-            return ends;
-        var away = side.Centre - Point.Origin;
-        if (away.Length == 0)
-            return ends;
-        // The farthest point of the circle, if the arc goes as far.
-        var farthest = side.Centre + away.Unit() * side.Radius;
-        var nearest = side.Nearest(farthest);
-        return Math.Max(ends, nearest.DistanceTo(Point.Origin));
-    }
 }

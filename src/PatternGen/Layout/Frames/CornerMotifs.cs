@@ -48,31 +48,44 @@ internal sealed class CornerMotifs
         return (mirrors ? Transform.MirrorLeftRight().Then(turn) : turn).Then(there);
     }
 
+    /// <summary>Refuses a motif that reaches beyond its place, seen from both sides that meet in the corner.</summary>
     private void RefuseTooLarge(int corner)
     {
-        var side = _frame.Outline.Sides[corner];
+        var sides = _frame.Outline.Sides;
+        var before = sides[(corner + sides.Count - 1) % sides.Count];
+        RefuseTooLarge(corner, sides[corner].Placement.Inverse());
+        RefuseTooLarge(corner, before.Placement.Inverse().Then(before.Mirrored));
+    }
+
+    /// <param name="corner">The corner.</param>
+    /// <param name="seen">Takes the wood to where the corner is at (0, 0), a side along x and the wood above it.</param>
+    private void RefuseTooLarge(int corner, Transform seen)
+    {
         if (
-            _design.Motif!.Root.Bounds(
-                Placement(corner).Then(side.Placement.Inverse()),
-                LayerSet.Drawn
-            )
+            _design.Motif!.Root.Bounds(Placement(corner).Then(seen), LayerSet.Drawn)
             is not { } drawn
         )
             return;
-        var rounding = Tolerance.ForExtent(_frame.MemberWidth).Merge;
-        var beside = drawn.Max.X - (_middle * side.First + _size / 2);
-        var within = drawn.Max.Y - _frame.MemberWidth;
-        var beyond = side.First > 0 ? -drawn.Min.Y : double.NegativeInfinity;
-        var over = Math.Max(beside, Math.Max(within, beyond));
-        if (over <= rounding)
+        var side = _frame.Outline.Sides[corner];
+        var centre = new Point(side.StartAt(_middle), _middle);
+        List<(double Reach, double Room)> ways =
+        [
+            (drawn.Max.X - centre.X, _size / 2),
+            (drawn.Max.Y - centre.Y, _frame.MemberWidth - _middle),
+        ];
+        // Where the corner points in, there is wood beyond the side's line, too.
+        if (side.First > 0)
+            ways.Add((centre.Y - drawn.Min.Y, _middle));
+        var over = ways.Max(way => way.Reach - way.Room);
+        if (over <= Tolerance.ForExtent(_frame.MemberWidth).Merge)
             return;
-        var size = Math.Max(drawn.Width, drawn.Height);
+        var share = ways.Where(way => way.Reach > 0).Min(way => way.Room / way.Reach);
         throw new PatternException(
-            $"The corner motif is {Guard.Text(size)} mm across and reaches {Guard.Text(over)} mm beyond its place: a block of {Guard.Text(_size)} mm in a member {Guard.Text(_frame.MemberWidth)} mm wide.",
+            $"The corner motif reaches {Guard.Text(over)} mm beyond its place: a block of {Guard.Text(_size)} mm in a member {Guard.Text(_frame.MemberWidth)} mm wide.",
             FrameOutline.PointAt(side, _middle),
             [
-                $"a motif scaled to {Guard.Text(Math.Floor(1e3 * (size - 2 * over) / size) / 1e3)} of its size",
-                $"a block of {Guard.Text(Math.Ceiling(1e3 * size) / 1e3)} mm, and members as wide",
+                $"a motif scaled to {FitTrouble.Down(share)} of its size",
+                $"a block of {FitTrouble.Up(2 * ways.Max(way => way.Reach))} mm, and members as wide with the bands in their middle",
             ]
         );
     }

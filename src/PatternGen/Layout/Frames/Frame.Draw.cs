@@ -22,7 +22,7 @@ public sealed partial class Frame
                 yield return Chain.Line(outer, FrameOutline.PointAt(side, MemberWidth));
             else if (
                 corner == FrameCorner.Butt
-                && i % 2 == (through == FrameThrough.Upright ? 0 : 1)
+                && Outline.IsUpright(i) == (through == FrameThrough.Level)
             )
                 foreach (var x in (double[])[MemberWidth, side.Length - MemberWidth])
                     yield return Chain.Line(

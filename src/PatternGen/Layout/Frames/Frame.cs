@@ -172,12 +172,11 @@ public sealed partial class Frame
         if (radius > largest)
             throw new PatternException(
                 $"A radius of {Guard.Text(radius)} mm takes more than the shortest side has.",
-                remedies: [$"a radius of at most {Guard.Text(Math.Floor(largest * 1e4) / 1e4)} mm"]
+                remedies: [$"a radius of at most {FitTrouble.Down(largest)} mm"]
             );
     }
 
-    private Contour RingAt(double height) =>
-        CornerRadius > 0 ? Outline.Rounded(height, CornerRadius) : Outline.Ring(height);
+    private Contour RingAt(double height) => Outline.Ring(height, CornerRadius);
 
     private double Rounding => Tolerance.ForExtent(MemberWidth).Merge;
 

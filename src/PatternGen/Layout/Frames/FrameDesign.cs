@@ -27,6 +27,10 @@ internal sealed record FrameDesign(IReadOnlyList<FrameRing> Rings)
     /// <summary>Whether leaning bands turn round at the middle of each side, so that the frame has the mirrors of its outline.</summary>
     internal bool Mirrored { get; init; } = true;
 
+    /// <summary>Radius at the outer edge round which the bands bend on a frame, in mm; 0 if they turn the corners sharply.</summary>
+    internal double BendRadiusOn(Frame frame) =>
+        Corner == FrameCorner.Bent ? Radius ?? frame.CornerRadius : 0;
+
     /// <summary>The design with another innermost band.</summary>
     internal FrameDesign WithLast(FrameRing ring) =>
         this with

@@ -38,8 +38,12 @@ internal sealed class FrameDrawing
     /// <summary>The fits, band by band from the outermost, and side by side.</summary>
     internal IReadOnlyList<SideFit> Fits => _fits;
 
-    internal PatternNode Root() =>
-        GroupNode.Of([_frame.Draw(_design.Corner, _design.Through), .. _rings, .. Motifs()]);
+    internal PatternNode Root()
+    {
+        var carved = GroupNode.Of([.. _rings, .. Motifs()]);
+        RoundedWood.RefuseOff(_frame, carved);
+        return GroupNode.Of(_frame.Draw(_design.Corner, _design.Through), carved);
+    }
 
     private IEnumerable<PatternNode> Motifs() => _motifs?.Draw() ?? [];
 
@@ -57,7 +61,7 @@ internal sealed class FrameDrawing
             foreach (var row in chips.Rows)
                 nodes.Add(drawing.Row(side, row));
             if (ring.Fitting.Centre is { } centre)
-                nodes.Add(CentreOf(side, ring, centre));
+                nodes.Add(CentreOf(side, ring, mitred.DividedHeight, centre));
             sides[side] = Member(side, GroupNode.Of(nodes));
         }
         return GroupNode.Of([drawing.Grooves(), .. sides]);
@@ -65,20 +69,17 @@ internal sealed class FrameDrawing
 
     private PatternNode Bent(int index)
     {
-        var bent = new BentRing(
-            _frame,
-            _design.Rings[index],
-            _design.Radius ?? _frame.CornerRadius
-        );
+        var bent = new BentRing(_frame, _design.Rings[index], _design.BendRadiusOn(_frame));
         _fits.Add(SideFit.Round(index + 1, bent.Length, bent.Fit));
         return bent.Draw();
     }
 
-    private PlacedNode CentreOf(int side, FrameRing ring, Pattern centre)
+    /// <summary>The centre motif, in the gap that the divided line has in its middle: between unlike corners, other lines have it elsewhere.</summary>
+    private PlacedNode CentreOf(int side, FrameRing ring, double divided, Pattern centre)
     {
         var edge = _outline.Sides[side];
+        var middle = edge.StartAt(divided) + edge.LengthAt(divided) / 2;
         var height = ring.From + ring.Band.Height / 2;
-        var middle = edge.StartAt(height) + edge.LengthAt(height) / 2;
         return new(centre.Root, Transform.Move(middle, height).Then(edge.Placement));
     }
 
@@ -122,7 +123,8 @@ internal sealed class FrameDrawing
                 var reach = ring.From + WrappedCorner.Reach(ring.Band);
                 return (reach * edge.First, reach * edge.Last);
             default:
-                var runsThrough = side % 2 == (_design.Through == FrameThrough.Upright ? 1 : 0);
+                var runsThrough =
+                    _outline.IsUpright(side) == (_design.Through == FrameThrough.Upright);
                 var stop = _frame.IsOneBoard ? _design.Rings[^1].To : _frame.MemberWidth;
                 var taken = runsThrough
                     ? _design.Margin ?? _design.Rings[0].From

@@ -31,12 +31,24 @@ internal sealed class FrameOutline
 
     internal IReadOnlyList<Point> Corners => _corners;
 
-    /// <summary>Whether every corner is a right angle that points out, so that it is a rectangle.</summary>
-    internal bool IsRectangle => _sides.Length == 4 && _sides.All(side => side.First == 1);
+    /// <summary>Whether every corner is a right angle that points out, so that it is a rectangle, turned or not.</summary>
+    internal bool IsRectangle => _sides.Length == 4 && HasCorners(1);
+
+    /// <summary>Whether it is a rectangle that stands upright, side 1 below: its sides are called by their places.</summary>
+    internal bool HasNamedSides =>
+        IsRectangle && (Along(0) - new Vector(1, 0)).Length <= Tolerance.ForExtent(1).Merge;
+
+    /// <summary>Whether a side of a rectangle is one of the two that stand, or of a turned one, stand more than they lie.</summary>
+    internal bool IsUpright(int side) =>
+        side % 2 == (Math.Abs(Along(0).Y) > Math.Abs(Along(0).X) ? 0 : 1);
 
     /// <summary>The outline, or a line within it at the same distance everywhere.</summary>
-    internal Contour Ring(double height) =>
-        Contour.Polygon(_sides.Select(side => PointAt(side, height)));
+    /// <param name="height">Distance from the outer edge in mm.</param>
+    /// <param name="radius">Radius of the corners at the outer edge in mm; 0 for sharp ones.</param>
+    internal Contour Ring(double height, double radius = 0) =>
+        radius > 0
+            ? Rounded(height, radius)
+            : Contour.Polygon(_sides.Select(side => PointAt(side, height)));
 
     /// <summary>
     /// The outline, or a line within it, with rounded corners that have one centre each at all distances. It begins in the
@@ -84,7 +96,10 @@ internal sealed class FrameOutline
         get
         {
             var (length, merge) = (_sides[0].Length, Tolerance.ForExtent(_sides[0].Length).Merge);
-            if (_sides.All(side => Math.Abs(side.Length - length) <= merge) && HasEqualCorners())
+            if (
+                _sides.All(side => Math.Abs(side.Length - length) <= merge)
+                && HasCorners(_sides[0].First)
+            )
                 return _sides.Length;
             return IsRectangle ? 2 : 1;
         }
@@ -108,8 +123,10 @@ internal sealed class FrameOutline
     internal static Point PointAt(FrameSide side, double height) =>
         side.Placement.Apply(new Point(side.StartAt(height), height));
 
-    private bool HasEqualCorners() =>
-        _sides.All(side => Math.Abs(side.First - _sides[0].First) <= Tolerance.ForExtent(1).Merge);
+    private bool HasCorners(double mitre) =>
+        _sides.All(side => Math.Abs(side.First - mitre) <= Tolerance.ForExtent(1).Merge);
+
+    private Vector Along(int side) => _sides[side].Placement.Apply(new Vector(1, 0));
 
     /// <summary>Cotangent of half the inside angle, by the half-angle formula: exactly 1 at a right angle.</summary>
     private static double Mitre(Vector before, Vector after) =>

@@ -1,3 +1,5 @@
+using PatternGen.Geometry;
+
 namespace PatternGen;
 
 /// <summary>A band that runs round a frame and is mitred at each corner.</summary>
@@ -30,6 +32,9 @@ internal sealed class MitredRing
 
     /// <summary>The chips of each side.</summary>
     internal IReadOnlyList<MitredSide> Sides { get; }
+
+    /// <summary>Height over the outer edge, in mm, of the line that is divided into repeats.</summary>
+    internal double DividedHeight => _ring.From + _middle;
 
     private (MitredFit[] Fits, MitredSide[] Sides) Best()
     {
@@ -98,7 +103,7 @@ internal sealed class MitredRing
     {
         var fit = (shared is { } pitch ? solver.AtPitch(pitch) : solver.Solve()).Fit;
         return new(
-            side.LengthAt(_ring.From + _middle),
+            side.LengthAt(DividedHeight),
             fit.Parts,
             fit.RepeatsInPart,
             fit.Pitch,
@@ -109,11 +114,16 @@ internal sealed class MitredRing
 
     private FitSolver Solver(FrameSide side, int index, int phase)
     {
-        var length = side.LengthAt(_ring.From + _middle);
+        var length = side.LengthAt(DividedHeight);
         if (!(side.LengthAt(_ring.From) > 0 && side.LengthAt(_ring.To) > 0 && length > 0))
             throw FrameTrouble.NoRoomBetween(_outline, index, _ring);
         var fitting = _ring.Fitting.InMitre(phase, _turned);
-        return new(length, _ring.Band, _samePitch ? fitting.ForSharedPitch(_ring.Band) : fitting);
+        return new(
+            length,
+            _ring.Band,
+            _samePitch ? fitting.ForSharedPitch(_ring.Band) : fitting,
+            x => side.Placement.Apply(new Point(side.StartAt(DividedHeight) + x, DividedHeight))
+        );
     }
 
     /// <summary>

@@ -166,7 +166,13 @@ public sealed class Panel : Pattern
             throw new PatternException(
                 $"The centre motif takes a circle of radius {Guard.Text(room)} mm, but the border lets it have {Guard.Text(free)} mm.",
                 Middle,
-                [$"less than {Guard.Text(free)} mm for the motif and its gap", "a narrower border"]
+                free > 0
+                    ?
+                    [
+                        $"less than {Guard.Text(free)} mm for the motif and its gap",
+                        "a narrower border",
+                    ]
+                    : ["a panel whose middle lies within its border", "no centre motif"]
             );
         return room > 0 ? new(inside, new Circle(Middle, room).ToContour()) : new(inside);
     }
@@ -205,7 +211,7 @@ public sealed class Panel : Pattern
     {
         var taken = (FrameBorder is null ? 0 : Board.MemberWidth) + margin;
         return Board.Outline.IsOpenAt(taken)
-            ? Board.Outline.Ring(taken)
+            ? Board.Outline.Ring(taken, FrameBorder?.Design.BendRadiusOn(Board) ?? 0)
             : throw new PatternException(
                 $"{Guard.Text(taken)} mm from each edge leave nothing inside a panel of {Guard.Text(Board.Width)} × {Guard.Text(Board.Height)} mm.",
                 remedies: ["a smaller margin", "a narrower border", "a larger panel"]

@@ -66,6 +66,13 @@ internal sealed class StraightRing
         var length = LengthOf(side);
         if (!(length > 0))
             throw FrameTrouble.NoRoomBeside(_outline, side, _taken[side].First, _taken[side].Last);
-        return new(length, _ring.Band, _fitting);
+        var edge = _outline.Sides[side];
+        var first = _taken[side].First;
+        return new(
+            length,
+            _ring.Band,
+            _fitting,
+            x => edge.Placement.Apply(new Point(first + x, _ring.From))
+        );
     }
 }

@@ -96,13 +96,13 @@ public partial class FieldTroubleSpecs
         }
     }
 
-    /// <summary>A square about the middle of a circle of radius 50 has sides of 50 √2 = 70.71 mm at most.</summary>
+    /// <summary>A square about the middle of a circle of radius 50 has sides of 50 √2 = 70.71068 mm at most.</summary>
     [Fact]
     public void The_largest_square_in_a_disc_is_the_one_in_its_circle() =>
         Should
             .Throw<PatternException>(() => Disc.Squares(71).Fit)
             .Remedies[0]
-            .ShouldBe("squares of at most 70.71 mm");
+            .ShouldBe("squares of at most 70.7106 mm");
 
     [Fact]
     public void Absurd_numbers_of_cells_are_refused_before_any_is_made()

@@ -169,4 +169,27 @@ public class FrameCornerSpecs
             Math.Abs(fit.FirstMargin - fit.LastMargin) < 1e-9 && fit.MiddleGap == 0
         );
     }
+
+    /// <summary>However a rectangle is made, it is the same: round from another corner, or by an angle's sine and cosine.</summary>
+    [Fact]
+    public void Any_rectangle_may_be_butted_with_its_upright_sides_through()
+    {
+        static FrameBorder Butted(Frame frame) =>
+            frame.Border(TriangleBand.Ruled(2, 4, 4, 2)).Butted();
+
+        ShouldBeSame(
+            Butted(Frame.Polygon(16, new(200, 0), new(200, 150), new(0, 150), new(0, 0))),
+            Butted(Frame.Of(200, 150, 16))
+        );
+        ShouldBeSame(Butted(Frame.AcrossFlats(4, 150, 16)), Butted(Frame.Of(150, 150, 16)));
+
+        static void ShouldBeSame(FrameBorder one, FrameBorder other)
+        {
+            one.ChipCount.ShouldBe(other.ChipCount);
+            foreach (var chip in one.Chips)
+                other
+                    .Chips.Min(like => like.Outline.Centroid.DistanceTo(chip.Outline.Centroid))
+                    .ShouldBeLessThan(FrameChecks.Same);
+        }
+    }
 }

@@ -147,6 +147,77 @@ public class ImpossibleFrameSpecs
             )
             .ShouldContain("limits that include");
 
+    /// <summary>
+    /// The corner piece begins at (5, 5). An arc of radius r about (r, r) that goes through a place a from both sides has
+    /// √2 (r - a) = r, so r = a (2 + √2): 17.071 mm for 5.
+    /// </summary>
+    [Fact]
+    public void Sharp_corners_of_a_band_must_lie_on_rounded_wood()
+    {
+        FrameBorder On(double radius) =>
+            Frame.Of(200, 150, band: 18).Rounded(radius).Border(Diamonds).Wrapped();
+
+        Refusal(() => On(40).ChipCount).ShouldContain("at most 17.071 mm");
+        On(17.071).ShouldBeCarvable();
+        Refusal(() => On(17.08).ChipCount).ShouldContain("(5, 5)");
+        On(40).Bent().ShouldBeCarvable();
+        Refusal(() => On(40).Mitred().ChipCount).ShouldContain("rounded by at most");
+        Refusal(() => On(60).Butted().ChipCount).ShouldContain("rounded by at most");
+        Refusal(() => On(60).Corners(Rosette.Petals(6, 8)).ChipCount)
+            .ShouldContain("rounded by at most");
+    }
+
+    /// <summary>
+    /// In the corner that points in, the wood ends at the opening: sharp at (16, 16) from the corner, less than that where
+    /// the opening is rounded.
+    /// </summary>
+    [Fact]
+    public void Sharp_corners_of_a_band_must_keep_out_of_a_rounded_opening()
+    {
+        Point[] ell =
+        [
+            new(0, 0),
+            new(200, 0),
+            new(200, 100),
+            new(100, 100),
+            new(100, 200),
+            new(0, 200),
+        ];
+        FrameBorder On(double radius) =>
+            Frame.Polygon(ell, 16).Rounded(radius).Border(Diamonds, fromEdge: 4);
+
+        On(0).ShouldBeCarvable();
+        Refusal(() => On(13).ChipCount).ShouldContain("rounded by at most");
+        Frame.Polygon(ell, 16).Rounded(13).Lid().Border(Diamonds, 4).ShouldBeCarvable();
+    }
+
+    /// <summary>It reaches 10 mm one way only, and the edge is 8 mm from the middle of the members.</summary>
+    [Fact]
+    public void A_corner_motif_must_keep_within_both_sides()
+    {
+        Pattern Pointing(double turn, double size = 10) =>
+            Pattern.OfChips(
+                Contour
+                    .Polygon(new(0, -1), new(size, 0), new(0, 1))
+                    .Transformed(Transform.Rotate(turn))
+            );
+
+        foreach (var turn in (double[])[0, 90, 180, 270])
+        {
+            Refusal(() =>
+                    Plain
+                        .Border(Diamonds)
+                        .Corners(Pointing(turn), turn: FrameTurn.Upright)
+                        .ChipCount
+                )
+                .ShouldContain("scaled to 0.8 of");
+            Plain
+                .Border(Diamonds)
+                .Corners(Pointing(turn, 8), turn: FrameTurn.Upright)
+                .ShouldBeCarvable();
+        }
+    }
+
     private static string Refusal(Func<object> work) =>
         Should.Throw<PatternException>(() => work()).Message;
 }

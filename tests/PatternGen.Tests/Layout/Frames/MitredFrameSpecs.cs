@@ -182,6 +182,18 @@ public class MitredFrameSpecs
         border.LineCuts.ShouldAllBe(cut => cut.Path.Start == cut.Path.End);
     }
 
+    /// <summary>Its carved strip lies off the middle of the band, where the mitres have gone elsewhere already.</summary>
+    [Fact]
+    public void A_centre_motif_stands_in_the_gap_that_is_left_for_it_between_unlike_corners()
+    {
+        var border = Frame
+            .Polygon(13, new(0, 0), new(600, 0), Point.Origin.Polar(600, Angle.FromDegrees(10)))
+            .Border(TriangleBand.Ruled(1, 4, 1))
+            .Fitted(fit => fit.CentreMotif(Rosette.Petals(6, 6).Carve(part => part.IsPetal), 14));
+
+        border.ShouldBeCarvable();
+    }
+
     /// <summary>At any size and pitch the mitre cuts somewhere else; what can't be made is refused.</summary>
     [Fact]
     public void At_any_size_and_pitch_a_frame_is_sound_and_symmetric_or_refused()

@@ -120,6 +120,21 @@ public class PanelSpecs
         Should.Throw<ArgumentNullException>(() => panel.Field((Func<Region, Pattern>)null!));
     }
 
+    /// <summary>Arcs of 60 mm at the edge have 40 mm where the border ends; they leave out (4 - π) r² of a rectangle's corners.</summary>
+    [Fact]
+    public void A_field_keeps_within_a_border_that_bends_round_the_corners()
+    {
+        foreach (var wood in (double[])[0, 60])
+        {
+            var panel = Panel.Of(
+                Frame.Of(300, 200, band: 20).Rounded(wood).Border(Diamonds).Bent(60)
+            );
+
+            panel.FreeRegion().Area.ShouldBe(260 * 160 - (4 - Math.PI) * 40 * 40, 1e-6);
+            panel.Field(inner => Field.Within(inner).Squares(6).ClippedCells()).ShouldBeCarvable();
+        }
+    }
+
     /// <summary>Square chips of 6 mm, 8 mm apart, as far as they lie within.</summary>
     private static Pattern Squares(Region region)
     {

@@ -15,7 +15,7 @@ internal static class MotifReach
         return reach;
     }
 
-    private static double Of(SegmentRun run) => run.Segments.Max(Of);
+    internal static double Of(SegmentRun run) => run.Segments.Max(Of);
 
     private static double Of(Segment side)
     {
