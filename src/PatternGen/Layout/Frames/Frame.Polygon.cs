@@ -50,7 +50,7 @@ public sealed partial class Frame
         Guard.Positive(side);
         // Radius of the circle through the corners: half the side over the sine of half its angle.
         var half = Angle.OfTurn(0.5 / sides);
-        return OfRegular(sides, side / 2 / half.Sin(), band);
+        return OfRegular(sides, side / 2 / half.Sin(), band, new(sides, side, null));
     }
 
     /// <summary>Returns a frame whose sides and angles are all equal, measured between two sides that lie across from each other.</summary>
@@ -68,20 +68,24 @@ public sealed partial class Frame
                 $"Across from a side of {sides} lies a corner; give the length of a side instead (Regular).",
                 nameof(sides)
             );
-        return OfRegular(sides, Guard.Positive(across) / 2 / Angle.OfTurn(0.5 / sides).Cos(), band);
+        var radius = Guard.Positive(across) / 2 / Angle.OfTurn(0.5 / sides).Cos();
+        return OfRegular(sides, radius, band, new(sides, null, across));
     }
 
-    private static Frame OfRegular(int sides, double radius, double band)
+    private static Frame OfRegular(int sides, double radius, double band, RegularMeasures measures)
     {
         var corners = Enumerable
             .Range(0, sides)
             .Select(i => Point.Origin.Polar(radius, Angle.OfTurn((i - 0.5) / sides - 0.25)))
             .ToArray();
         var low = Contour.Polygon(corners).Extents.Min;
-        return Of(
+        return new(
             [.. corners.Select(corner => corner - (low - Point.Origin))],
             Guard.Positive(band)
-        );
+        )
+        {
+            Measures = measures,
+        };
     }
 
     private static Frame Of(Point[] corners, double band) => new(corners, band);

@@ -21,6 +21,7 @@ public sealed partial class Frame
     private Frame(Frame other, double? memberWidth = null)
     {
         Outline = other.Outline;
+        Measures = other.Measures;
         MemberWidth = memberWidth ?? other.MemberWidth;
         HasOpening = other.HasOpening;
         IsOneBoard = other.IsOneBoard;
@@ -59,6 +60,9 @@ public sealed partial class Frame
     public string? Name { get; private init; }
 
     internal FrameOutline Outline { get; }
+
+    /// <summary>What a frame of equal sides was made from; null for other frames.</summary>
+    internal RegularMeasures? Measures { get; private init; }
 
     /// <summary>Returns a frame of four members.</summary>
     /// <param name="width">Width over all, in mm.</param>

@@ -141,6 +141,8 @@ internal static class LayoutSamples
                 .Bend(Petals, 13, 1.5)
                 .WithAccuracy(0.02)
                 .StartingAt(4.4),
+            ["hexagonal frame"] = Frame.AcrossFlats(6, 190, 26).Border(Band),
+            ["octagonal frame"] = Frame.Regular(8, 80, 26).Border(Band),
             ["mitred frame"] = Frame.Of(240, 180, 20).Border(Band),
             ["frame with corner blocks"] = Frame
                 .Of(240, 180, 22)

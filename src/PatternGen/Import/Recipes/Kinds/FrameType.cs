@@ -10,21 +10,42 @@ internal static class FrameType
         "width",
         "Of a rectangle: width over all in mm.",
         RecipeSizes.Positive,
-        frame => RectangleOf(frame)?.X
+        frame => IsRectangle(frame) ? RectangleOf(frame)?.X : null
     );
 
     private static readonly RecipeField<Frame, double?> Height = F.Maybe(
         "height",
         "Of a rectangle: height over all in mm.",
         RecipeSizes.Positive,
-        frame => RectangleOf(frame)?.Y
+        frame => IsRectangle(frame) ? RectangleOf(frame)?.Y : null
     );
 
     private static readonly RecipeField<Frame, IReadOnlyList<Point>?> Polygon = F.Maybe(
         "polygon",
         "Of other frames: the corners, in order.",
         new ListType<Point>(RecipeSizes.Point, "a list of corners", least: 3, most: 360),
-        frame => RectangleOf(frame) is null ? frame.Outline.Corners : null
+        frame => frame.Measures is null && !IsRectangle(frame) ? frame.Outline.Corners : null
+    );
+
+    private static readonly RecipeField<Frame, int?> Sides = F.Maybe(
+        "sides",
+        "Of a frame of equal sides: their number.",
+        new CountType(3, 360),
+        frame => frame.Measures?.Sides
+    );
+
+    private static readonly RecipeField<Frame, double?> Side = F.Maybe(
+        "side",
+        "Of a frame of equal sides: length of each in mm.",
+        RecipeSizes.Positive,
+        frame => frame.Measures?.Side
+    );
+
+    private static readonly RecipeField<Frame, double?> AcrossFlats = F.Maybe(
+        "acrossFlats",
+        "Of a frame of equal sides, instead: distance between opposite ones in mm.",
+        RecipeSizes.Positive,
+        frame => frame.Measures?.Across
     );
 
     private static readonly RecipeField<Frame, double> Members = F.Needed(
@@ -68,7 +89,19 @@ internal static class FrameType
     internal static readonly ObjectType<Frame> Instance = new(
         "frame",
         "A frame, or a lid.",
-        new(Width, Height, Polygon, Members, Opening, OneBoard, CornerRadius, Name),
+        new(
+            Width,
+            Height,
+            Sides,
+            Side,
+            AcrossFlats,
+            Polygon,
+            Members,
+            Opening,
+            OneBoard,
+            CornerRadius,
+            Name
+        ),
         Make
     );
 
@@ -87,15 +120,25 @@ internal static class FrameType
     private static Frame Outline(GivenFields given)
     {
         var members = given.Of(Members);
-        return (given.Of(Width), given.Of(Height), given.Of(Polygon)) switch
+        var measures = (given.Of(Sides), given.Of(Side), given.Of(AcrossFlats));
+        return (given.Of(Width), given.Of(Height), given.Of(Polygon), measures) switch
         {
-            ({ } width, { } height, null) => Frame.Of(width, height, members),
-            (null, null, { } corners) => Frame.Polygon(corners, members),
+            ({ } width, { } height, null, (null, null, null)) => Frame.Of(width, height, members),
+            (null, null, { } corners, (null, null, null)) => Frame.Polygon(corners, members),
+            (null, null, null, ({ } sides, { } side, null)) => Frame.Regular(sides, side, members),
+            (null, null, null, ({ } sides, null, { } across)) => Frame.AcrossFlats(
+                sides,
+                across,
+                members
+            ),
             _ => throw new ArgumentException(
-                "A frame has a width and a height, or it is a polygon."
+                "A frame has width and height, or sides and side, or sides and acrossFlats, or it is a polygon."
             ),
         };
     }
+
+    private static bool IsRectangle(Frame frame) =>
+        frame.Measures is null && RectangleOf(frame) is not null;
 
     private static Point? RectangleOf(Frame frame) =>
         frame.Outline.Corners is [var low, var right, var high, var left]
