@@ -8,6 +8,9 @@ public sealed partial class Grid : ISnapGrid
         return (high.X - low.X) / StepX + (high.Y - low.Y) / StepY;
     }
 
+    string ISnapGrid.Coarser(Extents room, int most) =>
+        $"steps {Guard.Text(Math.Ceiling(((ISnapGrid)this).LineCount(room) / most * 10) / 10)} times as long";
+
     IEnumerable<SegmentRun> ISnapGrid.Lines(Extents room)
     {
         var (low, high) = Reach(room);

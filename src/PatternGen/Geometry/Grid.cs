@@ -36,8 +36,11 @@ public sealed partial class Grid
     /// <param name="origin">One of the grid's points; (0, 0) by default.</param>
     /// <param name="turn">Direction of the grid's own x axis; level by default.</param>
     /// <exception cref="ArgumentOutOfRangeException">The step is too small, too large or not finite.</exception>
-    public static Grid Square(double step, Point origin = default, Angle turn = default) =>
-        new(step, step, origin, turn);
+    public static Grid Square(double step, Point origin = default, Angle turn = default)
+    {
+        Guard.Within(step, FinestStep, Guard.MaxSize);
+        return new(step, step, origin, turn);
+    }
 
     /// <summary>Returns a grid with different steps along its two axes.</summary>
     /// <param name="stepX">Distance along the grid's own x axis in mm, from 1e-6.</param>

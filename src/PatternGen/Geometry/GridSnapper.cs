@@ -43,7 +43,10 @@ internal sealed class GridSnapper
     /// <summary>Snaps contours, each for itself.</summary>
     internal static SnapResult Snap(ISnapGrid grid, IEnumerable<Contour> contours)
     {
-        SegmentRun[] runs = [.. Guard.NotNull(contours).Select(run => Guard.NotNull(run))];
+        SegmentRun[] runs =
+        [
+            .. Guard.NotNull(contours).Select(run => Guard.NotNull(run, nameof(contours))),
+        ];
         var snapper = new GridSnapper(grid, runs, [.. Enumerable.Range(0, runs.Length)]);
         var snapped = snapper.Run();
         return new(

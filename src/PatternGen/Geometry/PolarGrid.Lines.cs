@@ -4,6 +4,10 @@ public sealed partial class PolarGrid : ISnapGrid
 {
     double ISnapGrid.LineCount(Extents room) => Rays + Farthest(room) / RingStep;
 
+    /// <summary>Rings farther apart: there are never as many rays alone.</summary>
+    string ISnapGrid.Coarser(Extents room, int most) =>
+        $"rings {Guard.Text(Math.Ceiling(Farthest(room) / (most - Rays) * 1000) / 1000)} mm apart";
+
     IEnumerable<SegmentRun> ISnapGrid.Lines(Extents room)
     {
         var farthest = Farthest(room);

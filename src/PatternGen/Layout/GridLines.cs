@@ -15,7 +15,7 @@ internal static class GridLines
             throw new PatternException(
                 $"The grid would be {Guard.Text(Math.Ceiling(count))} lines, more than the {MostLines} that can be told apart.",
                 room.Centre,
-                [$"steps {Guard.Text(Math.Ceiling(count / MostLines * 10) / 10)} times as long"]
+                [grid.Coarser(room, MostLines)]
             );
         // A line on the very edge is inside, whichever way it rounds.
         var inside = room.Grown(Tolerance.For(room).Merge);

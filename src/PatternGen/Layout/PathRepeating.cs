@@ -1,4 +1,5 @@
 using System.Diagnostics.Contracts;
+using System.Runtime.CompilerServices;
 using PatternGen.Geometry;
 
 namespace PatternGen;
@@ -22,7 +23,11 @@ public static class PathRepeating
         Pattern motif,
         double spacing,
         Heading heading = default
-    ) => Repeat(path, [Guard.NotNull(motif)], spacing, heading);
+    )
+    {
+        Guard.NotNull(path);
+        return Of(path, [Drawn(motif)], Guard.Positive(spacing), heading);
+    }
 
     /// <summary>Returns motifs in turn along a path at equal distances, measured along the path: A B A B … of two.</summary>
     /// <param name="path">An outline or an open chain.</param>
@@ -43,23 +48,34 @@ public static class PathRepeating
     )
     {
         Guard.NotNull(path);
-        Pattern[] parts = [.. Guard.NotNull(motifs).Select(motif => Drawn(motif))];
+        Pattern[] parts = [.. Guard.NotNull(motifs).Select(motif => Drawn(motif, nameof(motifs)))];
         if (parts.Length == 0)
             throw new ArgumentException("There is no motif to repeat.", nameof(motifs));
-        if (path.Length == 0)
-            throw new ArgumentException(
+        return Of(path, parts, Guard.Positive(spacing), heading);
+    }
+
+    private static PathRepeats Of(
+        SegmentRun path,
+        Pattern[] motifs,
+        double spacing,
+        Heading heading
+    ) =>
+        path.Length > 0
+            ? new(path, motifs, new(spacing, heading))
+            : throw new ArgumentException(
                 $"A path needs some length to repeat a motif along, but this one is the point {path.PointAt(0)}.",
                 nameof(path)
             );
-        return new(path, parts, new(Guard.Positive(spacing), heading));
-    }
 
     /// <summary>Refuses a motif that draws nothing.</summary>
-    internal static Pattern Drawn(Pattern motif) =>
-        Guard.NotNull(motif).Root.PieceCount > 0
+    internal static Pattern Drawn(
+        Pattern motif,
+        [CallerArgumentExpression(nameof(motif))] string name = ""
+    ) =>
+        Guard.NotNull(motif, name).Root.PieceCount > 0
             ? motif
             : throw new ArgumentException(
                 "A motif needs something to draw, but this one is empty.",
-                nameof(motif)
+                name
             );
 }

@@ -81,7 +81,7 @@ public sealed partial class PathRepeats
         if (values.Length == 0)
             throw new ArgumentException("There is no factor to scale by.", nameof(factors));
         foreach (var factor in values)
-            Guard.Within(factor, 1 / MostScaled, MostScaled);
+            Guard.Within(factor, 1 / MostScaled, MostScaled, nameof(factors));
         return values;
     }
 }

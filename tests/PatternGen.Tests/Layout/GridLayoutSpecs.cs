@@ -1,3 +1,5 @@
+using PatternGen.Tests.Motifs.FreeForm;
+
 namespace PatternGen.Tests.Layout;
 
 public class GridLayoutSpecs
@@ -150,9 +152,20 @@ public class GridLayoutSpecs
     public void A_grid_too_fine_to_print_is_refused_with_a_step_that_works()
     {
         var refusal = Should.Throw<PatternException>(() => Border.WithGrid(Grid.Square(0.01)));
-        refusal.Remedies.ShouldNotBeEmpty();
 
-        Border.WithGrid(Grid.Square(0.2)).ShouldNotBeNull();
+        var times = FreeFormChecks.NumberIn(refusal.Remedies.Single());
+        Border.WithGrid(Grid.Square(0.01 * times)).ShouldNotBeNull();
+    }
+
+    [Fact]
+    public void Rings_too_fine_to_print_are_refused_with_a_distance_that_works_however_many_rays_there_are()
+    {
+        var refusal = Should.Throw<PatternException>(() =>
+            Border.WithGrid(PolarGrid.Of(0.5, 3600))
+        );
+
+        var step = FreeFormChecks.NumberIn(refusal.Remedies.Single());
+        Border.WithGrid(PolarGrid.Of(step, 3600)).ShouldNotBeNull();
     }
 
     private static string Saved(Pattern pattern, FileFormat format, For purpose)

@@ -35,6 +35,23 @@ public class PathMisuseSpecs
     }
 
     [Fact]
+    public void Errors_name_the_argument_that_I_gave()
+    {
+        var repeats = Line.Repeat(Lens, 10);
+
+        Name(() => Line.Repeat((Pattern)null!, 10)).ShouldBe("motif");
+        Name(() => Line.Repeat(Pattern.Empty, 10)).ShouldBe("motif");
+        Name(() => Line.Repeat([Lens, null!], 10)).ShouldBe("motifs");
+        Name(() => Line.Repeat([Lens, Pattern.Empty], 10)).ShouldBe("motifs");
+        Name(() => repeats.CornerMotif(null!)).ShouldBe("motif");
+        Name(() => repeats.RepeatsScaled(1, 0)).ShouldBe("factors");
+        Name(() => Grid.Square(1).Snap([null!])).ShouldBe("contours");
+        Name(() => Grid.Square(-1)).ShouldBe("step");
+
+        static string? Name(Action misuse) => Should.Throw<ArgumentException>(misuse).ParamName;
+    }
+
+    [Fact]
     public void A_path_must_have_a_length() =>
         Should
             .Throw<ArgumentException>(() => Chain.Line(new(3, 4), new(3, 4)).Repeat(Lens, 10))

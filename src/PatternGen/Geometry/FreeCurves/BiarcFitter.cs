@@ -20,7 +20,7 @@ internal static class BiarcFitter
     private const int MostEvened = 2_000;
 
     /// <summary>Halvings of the range in which the evened accuracy is looked for.</summary>
-    private const int Evenings = 6;
+    private const int Evenings = 4;
 
     /// <summary>Returns the lines and arcs, each starting exactly where the one before ends.</summary>
     /// <param name="curve">The curve: its point and derivative at each parameter from first to last.</param>
@@ -83,17 +83,15 @@ internal static class BiarcFitter
         }
     }
 
-    /// <summary>Lays biarcs from the start of a run to its end; null if that takes more than the given number.</summary>
+    /// <summary>Lays biarcs from the start of a run to its end; null if that takes more than the given number, or cannot be.</summary>
     private static List<Biarc>? Lay(SmoothRun run, double accuracy, int most)
     {
         var biarcs = new List<Biarc>();
         var reach = new BiarcReach(run, Used * accuracy);
         for (var at = run.Start; at.T < run.End.T; )
         {
-            if (biarcs.Count == most)
+            if (biarcs.Count == most || reach.From(at) is not { } reached)
                 return null;
-            if (reach.From(at) is not { } reached)
-                throw TooMany(run, accuracy);
             biarcs.Add(reached.Biarc);
             at = reached.End;
         }
@@ -102,8 +100,12 @@ internal static class BiarcFitter
 
     private static PatternException TooMany(SmoothRun run, double accuracy) =>
         new(
-            $"The curve from {run.Start.Point} to {run.End.Point} cannot be followed to {accuracy.ToString("G6", System.Globalization.CultureInfo.InvariantCulture)} mm by {2 * MostBiarcs:0} arcs.",
+            $"The curve from {run.Start.Point} to {run.End.Point} cannot be followed to {Guard.Text(accuracy)} mm by {2 * MostBiarcs:0} arcs.",
             run.Start.Point,
-            ["a coarser accuracy, such as 0.01 mm", "a shorter curve, or one in several pieces"]
+            [
+                // The number goes with the cube root: a thousandth of it is a tenth as many.
+                $"a coarser accuracy, such as {Guard.Text(Math.Min(1000 * accuracy, 1e3))} mm",
+                "a shorter curve, or one in several pieces",
+            ]
         );
 }

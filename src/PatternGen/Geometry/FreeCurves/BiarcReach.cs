@@ -16,10 +16,10 @@ internal sealed class BiarcReach
     private const double LeastAhead = -0.5;
 
     /// <summary>An error of at least this share of what is allowed is near enough to stop at.</summary>
-    private const double NearEnough = 0.98;
+    private const double NearEnough = 0.95;
 
     /// <summary>Steps shorter than this share of the length are not worth a further try.</summary>
-    private const double Finest = 1e-3;
+    private const double Finest = 5e-3;
 
     private const int MostTries = 60;
 

@@ -5,6 +5,9 @@ public sealed partial class FreeCurve
     /// <summary>Highest degree of a B-spline.</summary>
     private const int MostDegree = 25;
 
+    /// <summary>Pieces of a spline that end farther than this from the next, in mm, do not meet: the finest accuracy there is.</summary>
+    private const double LeastGap = 1e-6;
+
     /// <summary>Returns the quadratic Bézier curve, a piece of a parabola.</summary>
     /// <param name="start">Where it starts, towards the control point.</param>
     /// <param name="control">Where the tangents of both ends meet. (0, 0), (0.5, 0), (1, 1) is y = x².</param>
@@ -54,7 +57,7 @@ public sealed partial class FreeCurve
     /// <param name="knots">The knots, none below the one before: as many as control points, and one more than the degree. Degree 2 and knots 0, 0, 0, 1, 1, 1 with three points make a quadratic Bézier.</param>
     /// <param name="controls">The control points.</param>
     /// <param name="weights">One weight above 0 for each control point; all 1 if left out.</param>
-    /// <exception cref="ArgumentException">The numbers of knots, points or weights do not fit, knots go back, or nothing is left between them.</exception>
+    /// <exception cref="ArgumentException">The numbers of knots, points or weights do not fit, knots go back, nothing is left between them, or a knot that comes more often than the degree leaves a gap.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The degree, a knot, a point or a weight is out of range.</exception>
     public static FreeCurve BSpline(
         int degree,
@@ -89,12 +92,27 @@ public sealed partial class FreeCurve
         foreach (var weight in heavy ?? [])
             Guard.Within(weight, 1e-6, 1e6, nameof(weights));
         var pieces = BSplinePieces.Of(degree, steps, points, heavy);
-        return pieces.Length > 0
-            ? new(pieces)
-            : throw new ArgumentException(
+        if (pieces.Length == 0)
+            throw new ArgumentException(
                 $"The curve runs from knot {degree} to knot {points.Length}, but both are {Guard.Text(steps[degree])}.",
                 nameof(knots)
             );
+        RefuseGaps(pieces);
+        return new(pieces);
+    }
+
+    /// <summary>Refuses a spline in several parts, as a knot given more often than the degree makes it.</summary>
+    private static void RefuseGaps(CurvePiece[] pieces)
+    {
+        for (var i = 1; i < pieces.Length; i++)
+        {
+            var (end, start) = (pieces[i - 1].At(1).Point, pieces[i].At(0).Point);
+            if (end.DistanceTo(start) > LeastGap)
+                throw new ArgumentException(
+                    $"The curve has a gap from {end} to {start}: a knot there comes more often than the degree, which parts a curve in two.",
+                    "knots"
+                );
+        }
     }
 
     /// <summary>Points that a curve can have: within the limits, and not all the same.</summary>

@@ -3,7 +3,7 @@ namespace PatternGen.Geometry;
 /// <summary>Finds the smooth runs of a curve: halves it until every part hardly bends, and parts it at corners and cusps.</summary>
 internal sealed class RunFinder
 {
-    /// <summary>Parts that each stretch between two breaks starts from, so that a loop is not taken for a straight piece.</summary>
+    /// <summary>Parts in which each stretch between two breaks is looked at first, so that a loop is not taken for a straight piece.</summary>
     private const int FirstParts = 8;
 
     /// <summary>Bend of a part in radians at most. Larger values overlook wiggles, smaller ones only cost time.</summary>
@@ -60,21 +60,37 @@ internal sealed class RunFinder
     {
         (_curve, var from, var to) = stretch;
         (_from, _to, _step) = (from, to, (to - from) / FirstParts);
-        double speed = 0;
-        for (var part = 0; part <= FirstParts; part++)
-            speed = Math.Max(speed, _curve(from + part * _step).Along.Length);
+        var (speed, bend) = FirstLook();
         // A stretch that never moves has no direction and no length.
         if (!(speed > 0))
             return;
         _leastSpeed = Still * speed;
+        // What hardly bends, as between the many joints of a way of arcs, is not worth eight parts.
+        var parts = Math.Clamp((int)Math.Ceiling(bend / MostBend), 1, FirstParts);
         var before = Sample(from);
         Begin(before);
-        for (var part = 1; part <= FirstParts; part++)
+        for (var part = 1; part <= parts; part++)
         {
-            var next = Sample(part == FirstParts ? to : from + part * _step);
+            var next = Sample(part == parts ? to : from + (to - from) * part / parts);
             Part(before, next, 0);
             before = next;
         }
+    }
+
+    /// <summary>The largest speed at the ends of the first parts, and by how much the direction turns from each to the next, in radians.</summary>
+    private (double Speed, double Bend) FirstLook()
+    {
+        var along = _curve(_from).Along;
+        var (speed, bend) = (along.Length, 0.0);
+        for (var part = 1; part <= FirstParts; part++)
+        {
+            var next = _curve(part == FirstParts ? _to : _from + part * _step).Along;
+            speed = Math.Max(speed, next.Length);
+            // The angle from or to a place where the curve stands still is 0; the halving sees to these.
+            bend += Math.Abs(SmoothRun.Angle(along, next));
+            along = next;
+        }
+        return (speed, bend);
     }
 
     private void Part(CurveSample a, CurveSample b, int halvings)

@@ -36,7 +36,7 @@ public sealed partial class Flower
             1.2 * (Radius - PetalStart)
         );
         var width = PetalWidth ?? usual;
-        if (width >= 1.6 * (Radius - PetalStart))
+        if (width > 1.6 * (Radius - PetalStart))
             throw TooWide(width, 1.6 * (Radius - PetalStart));
         var petal = Rounded(width);
         var over = petal.Transformed(Transform.Rotate(Angle.OfTurn(1.0 / Petals)));
@@ -69,15 +69,12 @@ public sealed partial class Flower
         );
     }
 
-    /// <summary>Whether a petal keeps half a ridge away from the line between it and its neighbour.</summary>
+    /// <summary>Whether a petal keeps half a ridge away from the line between it and its neighbour, on its own side of it.</summary>
     private bool LeavesRidge(Contour petal)
     {
-        var between = new Segment(
-            Point.Origin,
-            Point.Origin.Polar(2 * Radius, Angle.FromRadians(HalfAngle))
-        );
+        var turned = petal.Transformed(Transform.Rotate(Angle.FromRadians(-HalfAngle)));
         var rounding = Tolerance.ForExtent(Radius).Merge;
-        return petal.Segments.All(side => side.NearestTo(between).Distance >= Ridge / 2 - rounding);
+        return turned.Extents.Max.Y <= rounding - Ridge / 2;
     }
 
     private PatternException TooWide(double width, double largest) =>
@@ -85,7 +82,7 @@ public sealed partial class Flower
             $"Petals {Guard.Text(width)} mm wide do not fit into a flower of {Petals} petals and radius {Guard.Text(Radius)} mm.",
             new(0, Radius),
             [
-                $"petals at most {FreeFormShape.Down(largest)} mm wide",
+                $"petals at most {Guard.Text(FreeFormShape.Down(largest))} mm wide",
                 "fewer petals",
                 "a larger flower",
             ]

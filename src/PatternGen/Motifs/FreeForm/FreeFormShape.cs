@@ -30,12 +30,13 @@ internal static class FreeFormShape
 
     /// <summary>Returns the largest share of a measure, of 1 at most, that works; 0 if none does.</summary>
     /// <param name="works">Whether a share works; if one does, so do smaller ones.</param>
-    internal static double LargestShare(Func<double, bool> works)
+    /// <param name="steps">Halvings of the search.</param>
+    internal static double LargestShare(Func<double, bool> works, int steps = SearchSteps)
     {
         if (works(1))
             return 1;
         var (low, high) = (0.0, 1.0);
-        for (var step = 0; step < SearchSteps; step++)
+        for (var step = 0; step < steps; step++)
         {
             var middle = (low + high) / 2;
             if (works(middle))
@@ -47,5 +48,5 @@ internal static class FreeFormShape
     }
 
     /// <summary>A number for an error message, rounded down so that it does work.</summary>
-    internal static string Down(double value) => Guard.Text(Math.Floor(value * 1e4) / 1e4);
+    internal static double Down(double value) => Math.Floor(value * 1e4) / 1e4;
 }

@@ -6,8 +6,8 @@ namespace PatternGen;
 /// <summary>A scroll: a tapered stroke that winds inwards along a logarithmic spiral, round an eye.</summary>
 /// <remarks>
 /// The middle of the eye is at the origin, and the outer end on the right. It winds inwards counter-clockwise; a mirror image
-/// (<see cref="Pattern.MirroredTopBottom"/>) winds the other way. Each method returns a changed copy. Immutable and safe
-/// to share between threads.
+/// (<see cref="Pattern.MirroredTopBottom"/>) winds the other way. The ends of its stroke are as fine as
+/// <see cref="Stroke"/> says. Each method returns a changed copy. Immutable and safe to share between threads.
 /// </remarks>
 public sealed class Scroll : Pattern
 {
@@ -104,7 +104,7 @@ public sealed class Scroll : Pattern
             widest > 0
                 ?
                 [
-                    $"a width of at most {FreeFormShape.Down(widest)} mm",
+                    $"a width of at most {Guard.Text(FreeFormShape.Down(widest))} mm",
                     "fewer turns",
                     "a smaller factor",
                 ]
@@ -126,10 +126,14 @@ public sealed class Scroll : Pattern
                 : null;
         if (radius > Math.Max(0, room + Tolerance.ForExtent(Radius).Merge))
             throw new PatternException(
-                $"An eye of radius {Guard.Text(radius)} mm would run into the stroke.",
+                $"An eye of radius {Guard.Text(radius)} mm leaves no ridge of {Guard.Text(FreeFormShape.UsualRidge)} mm beside the stroke.",
                 Point.Origin,
                 room > 0
-                    ? [$"a radius of at most {FreeFormShape.Down(room)} mm", "fewer turns"]
+                    ?
+                    [
+                        $"a radius of at most {Guard.Text(FreeFormShape.Down(room))} mm",
+                        "fewer turns",
+                    ]
                     : ["no eye", "fewer turns"]
             );
         return radius > 0 ? new Circle(Point.Origin, radius).ToContour() : null;

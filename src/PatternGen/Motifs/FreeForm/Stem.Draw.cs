@@ -18,14 +18,17 @@ public sealed partial class Stem
 
     private protected override PatternNode Draw()
     {
+        // All of them first: too many are refused before the first one is moved out of the way.
+        Transform[] places = [.. Places()];
         var stroke = Stroke.Along(Path, Width).WithWidestAt(WidestAt);
         var clearing = new LeafClearing(stroke.Outline, Leaf, Gap);
         // The stem is the first row, the leaves the rows after it, from base to tip.
         return GroupNode.Of(
             stroke.Root,
             GroupNode.InSameRows(
-                Places()
-                    .Select(place => (PatternNode)new PlacedNode(Leaf.Root, clearing.Clear(place)))
+                places.Select(place =>
+                    (PatternNode)new PlacedNode(Leaf.Root, clearing.Clear(place))
+                )
             )
         );
     }

@@ -5,8 +5,8 @@ namespace PatternGen;
 
 /// <summary>A stem with leaves: a tapered stroke along a line, and leaves beside it that get smaller towards its tip.</summary>
 /// <remarks>
-/// All leaves are the same motif, turned, scaled and, on the right of the stem, mirrored. Each method returns a changed copy.
-/// Immutable and safe to share between threads.
+/// All leaves are the same motif, turned, scaled and, on the right of the stem, mirrored. The end of the stem is as fine as
+/// <see cref="Stroke"/> says. Each method returns a changed copy. Immutable and safe to share between threads.
 /// </remarks>
 public sealed partial class Stem : Pattern
 {

@@ -35,10 +35,13 @@ internal static class StrokeOutline
         CurvePlace Place(double along)
         {
             var (across, growth) = width.At(along);
-            var tangent = path.TangentAt(along);
-            var slope = 1 - path.CurvatureAt(along) * side * across / 2;
+            // Looked up once for all three, as this is asked for thousands of places.
+            var (index, within) = path.Seek(along);
+            var way = path.At(index);
+            var tangent = way.TangentAt(within);
+            var slope = 1 - way.Curvature * side * across / 2;
             return new(
-                path.PointAt(along) + tangent.Left * (side * across / 2),
+                way.PointAt(within) + tangent.Left * (side * across / 2),
                 tangent * slope + tangent.Left * (side * growth / 2)
             );
         }

@@ -39,6 +39,11 @@ public class FreeCurveRefusalSpecs
             { "knots", "go back", () => FreeCurve.BSpline(1, [0, 1, 0.5, 2], [O, new(1, 1)]) },
             { "knots", "but both are 1", () => FreeCurve.BSpline(1, [0, 1, 1, 2], [O, new(1, 1)]) },
             {
+                "knots",
+                "gap from (1, 1) to (3, 1)",
+                () => FreeCurve.BSpline(1, [0, 0, 1, 1, 2, 2], [O, new(1, 1), new(3, 1), new(4, 0)])
+            },
+            {
                 "weights",
                 "3 weights",
                 () => FreeCurve.BSpline(1, [0, 0, 1, 1], [O, new(1, 1)], [1, 1, 1])

@@ -12,6 +12,10 @@ public class FlowerSpecs
             Flower.Of(8, 20).Overlapping().WithCarvedCentre(3),
             Flower.Of(7, 20).Overlapping().WithRidge(0),
             Flower.Of(5, 20).WithCentre(0),
+            Flower.Of(6, 20).WithCentre(0).WithRidge(0),
+            Flower.Of(8, 20).WithRidge(0),
+            Flower.Of(24, 25).Overlapping().WithPetalWidth(20),
+            Flower.Of(3, 20).Overlapping().WithPetalWidth(23),
         ];
 
     [Theory]
@@ -71,6 +75,29 @@ public class FlowerSpecs
 
         var width = FreeFormChecks.NumberIn(refusal.Remedies[0]);
         Flower.Of(12, 20).WithPetalWidth(width).ChipCount.ShouldBe(12);
+    }
+
+    [Fact]
+    public void Petals_without_a_ridge_still_keep_to_their_own_sector()
+    {
+        var flower = Flower.Of(7, 25).WithRidge(0);
+
+        // At 14 mm each would reach over the line half-way to its neighbour.
+        var refusal = Should.Throw<PatternException>(() => flower.WithPetalWidth(14).ChipCount);
+        FreeFormChecks.ShouldNotOverlap(
+            flower.WithPetalWidth(FreeFormChecks.NumberIn(refusal.Remedies[0]))
+        );
+    }
+
+    [Fact]
+    public void Overlapping_petals_too_wide_are_refused_and_the_width_offered_works()
+    {
+        var flower = Flower.Of(3, 20).Overlapping();
+
+        var refusal = Should.Throw<PatternException>(() => flower.WithPetalWidth(30).ChipCount);
+        FreeFormChecks.ShouldNotOverlap(
+            flower.WithPetalWidth(FreeFormChecks.NumberIn(refusal.Remedies[0]))
+        );
     }
 
     [Fact]

@@ -73,6 +73,34 @@ public class StrokeSpecs
         Stroke.Along(arc, width).ChipCount.ShouldBe(1);
     }
 
+    [Theory]
+    [InlineData(0.5)]
+    [InlineData(4)]
+    [InlineData(200)]
+    public void A_line_with_a_corner_is_refused_with_the_place_and_a_smooth_one_works(double width)
+    {
+        Point[] corners = [new(0, 0), new(50, 0), new(50, 40)];
+        var bent = new Chain(corners.Select(corner => new Vertex(corner)));
+
+        var refusal = Should.Throw<PatternException>(() => Stroke.Along(bent, width).ChipCount);
+        refusal.Place.ShouldBe(corners[1]);
+        refusal.Message.ShouldContain("90 degrees");
+        refusal.Remedies[0].ShouldContain("FreeCurve.Through");
+        Stroke.Along(FreeCurve.Through(corners).ToChain(), 0.5).ChipCount.ShouldBe(1);
+    }
+
+    [Fact]
+    public void A_line_that_crosses_itself_is_refused_whatever_the_width()
+    {
+        var loop = FreeCurve.Through(new(0, 0), new(40, 40), new(60, 20), new(40, 0), new(0, 40));
+
+        var refusal = Should.Throw<PatternException>(() =>
+            Stroke.Along(loop.ToChain(), 0.01).ChipCount
+        );
+        refusal.Message.ShouldContain("crosses itself");
+        refusal.Remedies.ShouldNotContain(remedy => remedy.Contains("width"));
+    }
+
     [Fact]
     public void Sizes_that_make_no_stroke_are_refused()
     {
