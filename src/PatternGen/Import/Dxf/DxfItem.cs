@@ -20,14 +20,22 @@ internal abstract class DxfItem(string layer, int line)
     /// <param name="layer">The layer that it counts as lying on.</param>
     internal abstract void Draw(DxfPen pen, DxfMap map, string layer);
 
-    /// <summary>The corners of a free curve, fitted once for all places that differ by a move, as those of an array do.</summary>
+    /// <summary>
+    /// The corners of a free curve, fitted once for all places where it has the same size: those of an array, or turned
+    /// about a centre. So copies are alike, too.
+    /// </summary>
     protected (Point Point, double Bulge)[] Fitted(
         DxfMap map,
         Func<DxfMap, IEnumerable<(Point, double)>> fit
     )
     {
-        if (_fitted is null || _fittedTo != map.Linear)
-            (_fitted, _fittedTo) = ([.. fit(map.Linear)], map.Linear);
-        return Array.ConvertAll(_fitted, corner => (corner.Point + map.Move, corner.Bulge));
+        var (shape, placing) = map.Parted();
+        if (_fitted is null || !_fittedTo.IsNear(shape))
+            (_fitted, _fittedTo) = ([.. fit(shape)], shape);
+        var sense = placing.Determinant < 0 ? -1 : 1;
+        return Array.ConvertAll(
+            _fitted,
+            corner => (placing.Apply(corner.Point), sense * corner.Bulge)
+        );
     }
 }

@@ -29,10 +29,27 @@ internal readonly record struct DxfMap(double A, double B, double C, double D, d
         }
     }
 
-    /// <summary>The same but for the move.</summary>
-    internal DxfMap Linear => this with { E = 0, F = 0 };
+    /// <summary>
+    /// This map in two: what changes the shape of a curve, which is only its size where circles stay circles, and after that
+    /// what moves, turns or mirrors it.
+    /// </summary>
+    internal (DxfMap Shape, DxfMap Placing) Parted()
+    {
+        if (!KeepsCircles)
+            return (this with { E = 0, F = 0 }, Moved(E, F));
+        var size = Math.Sqrt(Math.Abs(Determinant));
+        return (Scaled(size), new(A / size, B / size, C / size, D / size, E, F));
+    }
 
-    internal Vector Move => new(E, F);
+    /// <summary>Whether two maps take a curve to the same but for what counts as even; turns round off differently.</summary>
+    internal bool IsNear(DxfMap other)
+    {
+        var within = Even * Math.Sqrt(Math.Abs(Determinant));
+        return Math.Abs(A - other.A) <= within
+            && Math.Abs(B - other.B) <= within
+            && Math.Abs(C - other.C) <= within
+            && Math.Abs(D - other.D) <= within;
+    }
 
     /// <summary>This map first, then the other.</summary>
     internal DxfMap Then(DxfMap next) =>
