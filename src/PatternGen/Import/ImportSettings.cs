@@ -7,6 +7,9 @@ namespace PatternGen;
 /// <remarks>Each method returns a changed copy. Immutable and safe to share between threads.</remarks>
 public sealed class ImportSettings
 {
+    /// <summary>The widest gap in mm that can be asked to be joined: wider ones are no slips of a drawing.</summary>
+    internal const double MostJoined = 10;
+
     private ImportSettings() { }
 
     private ImportSettings(ImportSettings other)
@@ -48,7 +51,7 @@ public sealed class ImportSettings
     /// <exception cref="ArgumentOutOfRangeException">It is out of range.</exception>
     [Pure]
     public ImportSettings WithJoinWithin(double distance) =>
-        new(this) { JoinWithin = Guard.Within(distance, 0, 10) };
+        new(this) { JoinWithin = Guard.Within(distance, 0, MostJoined) };
 
     /// <summary>Returns settings that take one unit of the file for a number of millimetres, whatever the file says.</summary>
     /// <param name="millimetres">From 1e-6 to 1e6; 25.4 for a drawing in inches.</param>

@@ -14,7 +14,7 @@ internal static class SvgReader
         var copied = SvgGate.Copy(stream, copy, curves);
         copy.Position = 0;
         var document = SvgDocument.Open<SvgDocument>(copy);
-        var index = new SvgIndex(document, settings.Limits);
+        var index = new SvgIndex(document, settings.Limits, isChecked: true);
         return index.Count == copied
             ? SvgWalker.Read(document, curves, index)
             : throw new ImportException(
@@ -27,5 +27,5 @@ internal static class SvgReader
     /// <summary>Reads a caller's document, which stays as it is.</summary>
     /// <exception cref="ImportException">It is beyond the limits.</exception>
     internal static ReadDrawing Read(SvgDocument document, ImportSettings settings) =>
-        SvgWalker.Read(document, new(settings), new(document, settings.Limits));
+        SvgWalker.Read(document, new(settings), new(document, settings.Limits, isChecked: false));
 }
