@@ -18,17 +18,17 @@ internal sealed class DxfReader
     private int _kept;
     private long _keptSegments;
 
-    private DxfReader(Stream stream, ImportSettings settings)
+    private DxfReader(Stream stream, ImportedCurves curves)
     {
         _groups = new(stream);
-        _curves = new(settings);
-        _layers = new(settings);
+        _curves = curves;
+        _layers = new(curves.Settings);
         _pen = new(_curves, _layers, _blocks);
     }
 
     /// <summary>Reads to the end of the drawing; the stream stays open.</summary>
-    internal static ReadDrawing Read(Stream stream, ImportSettings settings) =>
-        new DxfReader(stream, settings).Read();
+    internal static ReadDrawing Read(Stream stream, ImportedCurves curves) =>
+        new DxfReader(stream, curves).Read();
 
     /// <summary>How many millimetres one unit is, settled when it is first needed: by then the header has passed.</summary>
     private double Unit => (_unit ??= DxfUnit.Of(_header, _curves)).Millimetres;

@@ -7,7 +7,7 @@ internal static class SvgInput
 {
     internal static XmlReader Open(Stream stream, ImportLimits limits) =>
         XmlReader.Create(
-            stream,
+            new SvgTagStream(stream),
             new()
             {
                 DtdProcessing = DtdProcessing.Prohibit,

@@ -7,14 +7,13 @@ internal static class SvgReader
 {
     /// <summary>Reads to the end of the stream, which stays open.</summary>
     /// <exception cref="ImportException">It is no SVG, or beyond the limits.</exception>
-    internal static ReadDrawing Read(Stream stream, ImportSettings settings)
+    internal static ReadDrawing Read(Stream stream, ImportedCurves curves)
     {
-        var curves = new ImportedCurves(settings);
         using var copy = new MemoryStream();
         var copied = SvgGate.Copy(stream, copy, curves);
         copy.Position = 0;
         var document = SvgDocument.Open<SvgDocument>(copy);
-        var index = new SvgIndex(document, settings.Limits, isChecked: true);
+        var index = new SvgIndex(document, curves.Settings.Limits, isChecked: true);
         return index.Count == copied
             ? SvgWalker.Read(document, curves, index)
             : throw new ImportException(
