@@ -32,6 +32,7 @@ internal static class AllCommand
                     CarvedPieces.Layouts(Path.Combine(folder, "layouts")),
                     CarvedPieces.Fields(Path.Combine(folder, "fields")),
                     CarvedPieces.FreeForms(Path.Combine(folder, "free-forms")),
+                    new RecipesTopic(SampleRecipes.Files, Path.Combine(folder, "recipes")),
                 ];
                 foreach (var topic in topics)
                     await Reporter.RunAsync(topic, cancellation);

@@ -14,7 +14,9 @@ internal static class CommandLine
           dotnet run --project gallery -- rail --length "29 3/16 in" --width "1 1/2 in" --rules 2,4,4,2 --margin 6 --out my-rail
           dotnet run --project gallery -- all --out everything
           dotnet run --project gallery -- carving --out my-carving
+          dotnet run --project gallery -- recipe my-lid.json --out my-lid
 
+        A recipe is a pattern as a JSON file; a folder of them makes one after the other.
         Each topic is a command of its own: bands, rosettes, carving, inspection, order,
         grooves, layouts, fields, free-forms.
 
@@ -36,6 +38,7 @@ internal static class CommandLine
             FolderCommand.Layouts(),
             FolderCommand.Fields(),
             FolderCommand.FreeForms(),
+            RecipeCommand.Make(),
             AllCommand.Make(),
             FolderCommand.Readme(),
         };
@@ -60,7 +63,12 @@ internal static class CommandLine
             return ExitCode.Cancelled;
         }
         catch (Exception error)
-            when (error is PatternException or IOException or UnauthorizedAccessException)
+            when (error
+                    is PatternException
+                        or ImportException
+                        or IOException
+                        or UnauthorizedAccessException
+            )
         {
             Console.Error.WriteLine($"gallery: {error.Message}");
             return ExitCode.Failed;

@@ -6,7 +6,7 @@ namespace PatternGen.Gallery;
 internal static class Outputs
 {
     internal static Option<string> Option(string standard) =>
-        new("--out")
+        new("--out", "-o")
         {
             Description = "Folder for the files; made if it is not there",
             HelpName = "DIR",

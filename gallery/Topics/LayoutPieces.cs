@@ -72,6 +72,18 @@ internal static class LayoutPieces
             .Field(room => Field.Within(room).Diamonds(9, 9), margin: 5)
             .Centre(Rosette.Wreathed(6, 38), gap: 4);
 
+    /// <summary>What the README shows.</summary>
+    internal static Pattern ThreePieces =>
+        ContactSheet.Of(
+            "Three pieces",
+            [
+                (PictureFrame.Scaled(0.8), "A picture frame"),
+                (ClockFace, "A clock face"),
+                (BreadBoxLid, "The lid of a bread box"),
+            ],
+            columns: 3
+        );
+
     private static string Drawing(string file) =>
         Path.Combine(AppContext.BaseDirectory, "drawings", file);
 }

@@ -33,6 +33,10 @@ internal sealed class ReadmeTopic(string folder) : ITopic
             new("bands.svg", (path, stop) => BandSheet.SaveAsync(path, Small, stop)),
             new("rosettes.svg", (path, stop) => RosetteSheet.SaveAsync(path, Small, stop)),
             new("carved.svg", CarvedSamples.Panel.Preview(CarvingTopic.Knife).SaveAsync),
+            new(
+                "layouts.svg",
+                (path, stop) => LayoutPieces.ThreePieces.SaveAsync(path, Small, stop)
+            ),
         ];
 
     public IReadOnlyList<Exhibit> Exhibits => [];

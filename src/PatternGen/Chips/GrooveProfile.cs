@@ -24,6 +24,9 @@ public readonly record struct GrooveProfile
     /// <summary>Whether the groove ends in points.</summary>
     public bool IsTapering => _taper > 0;
 
+    /// <summary>Length in mm of the taper at either end: null for none and for half of any path.</summary>
+    internal double? Taper => _taper > 0 && double.IsFinite(_taper) ? _taper : null;
+
     /// <summary>Returns a profile that ends in points and has its full width between.</summary>
     /// <param name="length">Length of the taper at either end in mm, along the path. On a path shorter than two tapers they meet in its middle.</param>
     /// <exception cref="ArgumentOutOfRangeException">The length is not positive.</exception>

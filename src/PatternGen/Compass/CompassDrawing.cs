@@ -35,9 +35,7 @@ public partial class CompassDrawing
                 "The drawing has no line of its own, only guide lines or none; draw at least one circle, arc or line.",
                 nameof(draw)
             );
-        Extents = _curves
-            .Select(curve => curve.Extents)
-            .Aggregate((together, next) => together.Including(next));
+        Extents = ExtentsOf(_curves);
         PetalMarks = [.. pencil.Drawing.PetalMarks];
         PlainMarks = [.. pencil.Drawing.PlainMarks];
     }
@@ -68,4 +66,9 @@ public partial class CompassDrawing
     /// </returns>
     /// <exception cref="ArgumentException">No line of the figure is drawn.</exception>
     public static CompassDrawing Of(Action<Pencil> draw) => new(draw);
+
+    private static Extents ExtentsOf(Curve[] curves) =>
+        curves
+            .Select(curve => curve.Extents)
+            .Aggregate((together, next) => together.Including(next));
 }

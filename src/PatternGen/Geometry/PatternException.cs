@@ -17,6 +17,7 @@ public class PatternException : Exception
     )
         : base(Compose(problem, place, remedies ?? []))
     {
+        Problem = Compose(problem, place, []);
         Place = place;
         Remedies = remedies ?? [];
     }
@@ -26,6 +27,9 @@ public class PatternException : Exception
 
     /// <summary>What would work; the nearest first.</summary>
     public IReadOnlyList<string> Remedies { get; }
+
+    /// <summary>What is wrong, and where, without what would work.</summary>
+    internal string Problem { get; }
 
     private static string Compose(string problem, Point? place, IReadOnlyList<string> remedies)
     {

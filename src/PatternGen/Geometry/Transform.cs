@@ -164,6 +164,18 @@ public readonly record struct Transform
     public override int GetHashCode() => HashCode.Combine(A, B, IsMirrored, Translation);
 
     /// <summary>Whether the numbers are far from those whose squares overflow or vanish, so that there is an inverse.</summary>
+    /// <summary>Returns the similarity that takes x to a, y to its left by b, and moves: for those who read one that was written.</summary>
+    /// <exception cref="ArgumentException">It scales by less than 1e-100 or more than 1e100, or moves by more than 1e100 mm.</exception>
+    internal static Transform Of(double a, double b, bool mirrored, Vector move)
+    {
+        var read = new Transform(a, b, mirrored, move);
+        return read.IsUsable
+            ? read
+            : throw new ArgumentException(
+                "A placement scales by 1e-100 to 1e100 and moves by at most 1e100 mm."
+            );
+    }
+
     private bool IsUsable =>
         A * A + B * B is >= 1e-200 and <= 1e200
         && Math.Abs(Translation.X) <= 1e100

@@ -10,8 +10,6 @@ namespace PatternGen;
 /// </remarks>
 public sealed class RailBorder : Pattern
 {
-    private readonly double _fromEdge;
-    private readonly Fitting _fitting;
     private readonly Func<double>? _pitch;
     private readonly Lazy<BandPlan> _plan;
 
@@ -25,8 +23,8 @@ public sealed class RailBorder : Pattern
     {
         Rail = rail;
         Band = band;
-        _fromEdge = fromEdge;
-        _fitting = fitting;
+        FromEdge = fromEdge;
+        Fitting = fitting;
         _pitch = pitch;
         _plan = new(Solve);
     }
@@ -36,6 +34,15 @@ public sealed class RailBorder : Pattern
 
     /// <summary>The band.</summary>
     public TriangleBand Band { get; }
+
+    /// <summary>Height of the band's lowest rule over the lower edge, in mm.</summary>
+    internal double FromEdge { get; }
+
+    /// <summary>What was asked of the fit.</summary>
+    internal Fitting Fitting { get; }
+
+    /// <summary>The pitch that the rails of its set share; null if it is fitted by itself.</summary>
+    internal double? SharedPitch => _pitch?.Invoke();
 
     /// <summary>How the band was fitted.</summary>
     /// <exception cref="PatternException">No fit is possible; the message gives the nearest lengths and pitches that work.</exception>
@@ -57,7 +64,7 @@ public sealed class RailBorder : Pattern
     /// <remarks>A border taken out of a set of rails leaves the set: it is then fitted by itself.</remarks>
     [Pure]
     public RailBorder Fitted(Func<Fitting, Fitting> describe) =>
-        new(Rail, Band, _fromEdge, Guard.NotNull(describe)(_fitting));
+        new(Rail, Band, FromEdge, Guard.NotNull(describe)(Fitting));
 
     internal override IEnumerable<string> Facts(Wording words) =>
         [
@@ -70,19 +77,19 @@ public sealed class RailBorder : Pattern
     private protected override PatternNode Draw()
     {
         RefuseCentreOffTheRail();
-        var drawing = new BandDrawing(Band, _fitting, _plan.Value).Draw(0, Rail.Length);
+        var drawing = new BandDrawing(Band, Fitting, _plan.Value).Draw(0, Rail.Length);
         // A rail is a piece of wood for itself, and its grain runs with it.
         return new MemberNode(
-            GroupNode.Of(Rail.Draw(), new PlacedNode(drawing, Transform.Move(0, _fromEdge))),
+            GroupNode.Of(Rail.Draw(), new PlacedNode(drawing, Transform.Move(0, FromEdge))),
             MemberGrain.AlongX
         );
     }
 
     private void RefuseCentreOffTheRail()
     {
-        if (_fitting.Centre?.Extents is not { } motif)
+        if (Fitting.Centre?.Extents is not { } motif)
             return;
-        var middle = _fromEdge + Band.Height / 2;
+        var middle = FromEdge + Band.Height / 2;
         var room = Math.Min(middle, Rail.Width - middle);
         var reach = Math.Max(-motif.Min.Y, motif.Max.Y);
         if (reach > room + Tolerance.ForExtent(Rail.Width).Merge)
@@ -95,7 +102,7 @@ public sealed class RailBorder : Pattern
 
     private BandPlan Solve()
     {
-        var solver = new FitSolver(Rail.Length, Band, _fitting);
-        return _pitch is null ? solver.Solve() : solver.AtPitch(_pitch());
+        var solver = new FitSolver(Rail.Length, Band, Fitting);
+        return SharedPitch is { } pitch ? solver.AtPitch(pitch) : solver.Solve();
     }
 }

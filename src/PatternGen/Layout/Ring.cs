@@ -124,6 +124,9 @@ public sealed class Ring
     /// <summary>Returns the name and the size, for messages.</summary>
     public override string ToString() => Title(Wording.English);
 
+    /// <summary>Returns the ring from a direction on, as far round as given.</summary>
+    internal Ring Spanning(Angle start, Angle sweep) => new(this) { Start = start, Sweep = sweep };
+
     internal string Title(Wording words)
     {
         var size = IsWhole ? words.Ring(Radius) : words.Arc(Radius, Sweep.Degrees);

@@ -37,6 +37,15 @@ public sealed class CarvedDrawing : Pattern
     /// <summary>The parts that are carved, in the order of their numbers.</summary>
     public IReadOnlyList<DrawingPart> Parts => _parts;
 
+    /// <summary>The neighbouring parts that are one chip, the lower number first, each pair once.</summary>
+    internal IEnumerable<(DrawingPart One, DrawingPart Other)> Joined =>
+        _joints
+            .Pairs.Where(pair => _parts.Contains(pair.One) && _parts.Contains(pair.Other))
+            .Distinct();
+
+    /// <summary>Whether the lines that are no side of a chip are drawn too.</summary>
+    internal bool ShowsLines => _withLines;
+
     /// <summary>Share of the area of all parts of the figure that is carved, from 0 to 1.</summary>
     public double CarvedShare => _parts.Sum(part => part.Area) / Drawing.Figure.TotalArea;
 

@@ -11,6 +11,9 @@ internal sealed class PartJoints
 
     private PartJoints((DrawingPart, DrawingPart)[] pairs) => _pairs = pairs;
 
+    /// <summary>Pairs of neighbours, the lower number first; some may not be carved any more.</summary>
+    internal IReadOnlyList<(DrawingPart One, DrawingPart Other)> Pairs => _pairs;
+
     internal PartJoints And(
         IReadOnlyCollection<DrawingPart> parts,
         Func<DrawingPart, DrawingPart, bool> which

@@ -16,15 +16,16 @@ public sealed partial class TriangleBand
     private readonly double[] _rules;
     private readonly TriangleRow[] _rows;
 
-    private TriangleBand(double[] rules, TriangleRow[] rows)
+    private TriangleBand(double[] spacings, double[] rules, TriangleRow[] rows)
     {
+        Spacings = spacings;
         _rules = rules;
         _rows = rows;
         NominalPitch = 2 * rows.Max(RowHeight);
     }
 
     private TriangleBand(TriangleBand other, TriangleRow[] rows)
-        : this(other._rules, rows)
+        : this(other.Spacings, other._rules, rows)
     {
         Margins = other.Margins;
         LineCutWidth = other.LineCutWidth;
@@ -53,7 +54,11 @@ public sealed partial class TriangleBand
     /// <summary>The symmetry of the band's chips, as if it ran on for ever. <c>Ruled(2, 4, 4, 2)</c> has p2mm.</summary>
     public FriezeGroup FriezeGroup => BandSymmetry.GroupOf(this);
 
-    private bool HasOwnPitch { get; init; }
+    /// <summary>The distances between the rules as they were given, in mm: sums of them may be rounded.</summary>
+    internal double[] Spacings { get; }
+
+    /// <summary>Whether <see cref="NominalPitch"/> was chosen, rather than following from the rows.</summary>
+    internal bool HasOwnPitch { get; init; }
 
     /// <summary>Returns a band of ruled lines with the given distances between them.</summary>
     /// <param name="spacings">
@@ -78,6 +83,7 @@ public sealed partial class TriangleBand
         var margins = strips.Length >= 3 ? 1 : 0;
         var carved = Enumerable.Range(margins, strips.Length - 2 * margins);
         return new TriangleBand(
+            strips,
             rules,
             [.. carved.Select(i => TriangleRow.Between(i, i + 1))]
         ).Facing();

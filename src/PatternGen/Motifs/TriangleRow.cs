@@ -134,6 +134,9 @@ public sealed class TriangleRow
     public TriangleRow StabCut(double? slope = null, double? depth = null) =>
         new(this) { Cut = ChipCut.Stabbed(0, slope, depth) };
 
+    /// <summary>Returns the row with its chips cut in a way, whose apex is the tip.</summary>
+    internal TriangleRow WithCut(ChipCut cut) => new(this) { Cut = cut };
+
     /// <summary>Returns the row as a mirror that swaps left and right shows it.</summary>
     internal TriangleRow MirroredLeftRight() =>
         new(this)

@@ -54,6 +54,14 @@ public sealed class Label
     /// <summary>Whether the text lies below <see cref="At"/> by what it else lies above it, mirrored about the level line there.</summary>
     internal bool HangsFromPlace { get; private init; }
 
+    /// <summary>Returns the label as it lies once its room has been mirrored.</summary>
+    internal Label Lying(bool endsAtPlace, bool hangsFromPlace) =>
+        new(this, Transform.Identity, Turn)
+        {
+            EndsAtPlace = endsAtPlace,
+            HangsFromPlace = hangsFromPlace,
+        };
+
     /// <summary>
     /// Returns the label where a transform takes it. Its room is mirrored, its letters are not: what could be read
     /// from below or from the right still can.

@@ -26,7 +26,11 @@ internal sealed class MotifNode : PatternNode
     internal Label[] Labels { get; init; } = [];
     internal Chain[] GridLines { get; init; } = [];
 
-    internal override IReadOnlyList<int> RowSizes => [.. ChipRows.Select(row => row.Length)];
+    // Asked for at every node above. Of two threads that ask first, each may make one.
+    private int[]? _rowSizes;
+
+    internal override IReadOnlyList<int> RowSizes =>
+        _rowSizes ??= [.. ChipRows.Select(row => row.Length)];
 
     internal override long PieceCount =>
         ChipCount

@@ -26,8 +26,11 @@ public abstract partial class Pattern
     /// <exception cref="ArgumentException">No cut is chosen.</exception>
     /// <exception cref="PatternException">A chip can't be stabbed so: it has other than three sides, or a curved one across from the apex.</exception>
     [Pure]
-    public Pattern WithCut(Func<Contour, ChipCut> choose) =>
-        new DrawnPattern(new Recut(Guard.NotNull(choose)).Of(Root), Name, Facts);
+    public Pattern WithCut(Func<Contour, ChipCut> choose)
+    {
+        var recut = new Recut(Guard.NotNull(choose));
+        return new DrawnPattern(recut.Of(Root), Name, Facts, new CutOrigin(this, recut.Chosen));
+    }
 
     /// <summary>
     /// Returns the pattern as a piece of wood with a grain of its own, whatever the stock says. It turns with the pattern
@@ -47,5 +50,10 @@ public abstract partial class Pattern
     /// <param name="direction">Direction of the grain, counter-clockwise from the x axis of the pattern as it is now.</param>
     [Pure]
     public Pattern WithGrain(Angle direction) =>
-        new DrawnPattern(new MemberNode(Root, MemberGrain.Own(direction)), Name, Facts);
+        new DrawnPattern(
+            new MemberNode(Root, MemberGrain.Own(direction)),
+            Name,
+            Facts,
+            new GrainOrigin(this, direction)
+        );
 }

@@ -51,16 +51,21 @@ public abstract partial class Pattern
         return new DrawnPattern(
             GroupNode.Of(parts.Select(part => part.Root)),
             null,
-            words => parts.SelectMany(part => part.Facts(words)).Distinct()
+            words => parts.SelectMany(part => part.Facts(words)).Distinct(),
+            new CombinedOrigin(parts)
         );
     }
 
     /// <summary>Returns this pattern with another drawn after it. The name stays.</summary>
-    public Pattern With(Pattern other) =>
+    public Pattern With(Pattern other) => With([Guard.NotNull(other)]);
+
+    /// <summary>Returns this pattern with others drawn after it, one by one, in a tree as low as for one.</summary>
+    internal Pattern With(IReadOnlyList<Pattern> others) =>
         new DrawnPattern(
-            GroupNode.Of(Root, Guard.NotNull(other).Root),
+            GroupNode.Of(others.Select(other => other.Root).Prepend(Root)),
             Name,
-            words => Facts(words).Concat(other.Facts(words)).Distinct()
+            words => Facts(words).Concat(others.SelectMany(other => other.Facts(words))).Distinct(),
+            new WithOrigin(this, others)
         );
 
     /// <summary>Returns the pattern under a name, for captions.</summary>
@@ -72,7 +77,8 @@ public abstract partial class Pattern
         return new DrawnPattern(
             Root,
             name,
-            words => Facts(words).Where(fact => fact != Name).Prepend(name).Distinct()
+            words => Facts(words).Where(fact => fact != Name).Prepend(name).Distinct(),
+            new NamedOrigin(this, name)
         );
     }
 
@@ -97,7 +103,12 @@ public abstract partial class Pattern
 
     /// <summary>Returns the pattern placed by a similarity; the motif itself is shared, not copied.</summary>
     public Pattern Transformed(Transform transform) =>
-        new DrawnPattern(new PlacedNode(Root, transform), Name, Facts);
+        new DrawnPattern(
+            new PlacedNode(Root, transform),
+            Name,
+            Facts,
+            new PlacedOrigin(this, transform)
+        );
 
     /// <summary>Returns the pattern repeated to the right.</summary>
     /// <param name="count">Number of repeats, at least 1.</param>
@@ -112,9 +123,13 @@ public abstract partial class Pattern
         return new DrawnPattern(
             new RepeatNode(Root, new(0, pitch * count, 2 * count), 0, count),
             Name,
-            Facts
+            Facts,
+            new RepeatedOrigin(this, count, pitch)
         );
     }
+
+    /// <summary>Returns a pattern of pieces that are known to be sound.</summary>
+    internal static Pattern OfPieces(MotifNode pieces) => Of(pieces);
 
     private static DrawnPattern Of(MotifNode root) => new(root, null, _ => []);
 

@@ -26,7 +26,7 @@ public abstract partial class Pattern
     /// <exception cref="ArgumentException">A ring encloses no area.</exception>
     /// <exception cref="PatternException">A ring crosses itself, or two rings of a part cross or run along each other; they may touch in points.</exception>
     public static Pattern OfChips(IEnumerable<RegionPart> parts) =>
-        OfRow(Guard.NotNull(parts).Select(ChipShapeOf));
+        OfRow(Guard.NotNull(parts).Select(part => ChipShapeOf(part)));
 
     /// <summary>Returns the chips in one row; without any there is no row.</summary>
     private static DrawnPattern OfRow(IEnumerable<ChipShape> chips)
@@ -55,14 +55,18 @@ public abstract partial class Pattern
                 throw Crossing(contact.Point);
     }
 
-    private static ChipShape ChipShapeOf(RegionPart part)
+    private static ChipShape ChipShapeOf(RegionPart part) =>
+        ChipShapeOf(Guard.NotNull(part).Outer, part.Holes);
+
+    /// <summary>Returns a chip with ground in its holes; rings that cross are refused.</summary>
+    internal static ChipShape ChipShapeOf(Contour outline, IReadOnlyList<Contour> holes)
     {
-        if (Guard.NotNull(part).Holes.Count == 0)
-            return new(ChipOutline(part.Outer));
-        foreach (var flaw in new Region(part.Holes.Prepend(part.Outer)).Validate().Flaws)
+        if (holes.Count == 0)
+            return new(ChipOutline(outline));
+        foreach (var flaw in new Region(holes.Prepend(outline)).Validate().Flaws)
             if (Refusal(flaw) is { } refusal)
                 throw refusal;
-        return new(part.Outer, [.. part.Holes]);
+        return new(outline, [.. holes]);
     }
 
     /// <summary>What is wrong with the rings of a chip, if a flaw is; a ring may touch itself, as an outline may.</summary>

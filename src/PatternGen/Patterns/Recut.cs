@@ -9,6 +9,11 @@ internal sealed class Recut(Func<Contour, ChipCut> choose)
         ReferenceEqualityComparer.Instance
     );
 
+    private readonly List<ChipCut> _chosen = [];
+
+    /// <summary>The cuts so far, one for each shape, in the order in which the tree holds them.</summary>
+    internal IReadOnlyList<ChipCut> Chosen => _chosen;
+
     /// <exception cref="PatternException">A chip can't be stabbed in the chosen way.</exception>
     internal PatternNode Of(PatternNode root) =>
         new LeafChange(leaf => leaf.WithChips(Of)).Of(root);
@@ -28,6 +33,7 @@ internal sealed class Recut(Func<Contour, ChipCut> choose)
                 $"No cut was chosen for the chip at {shape.Outline.Vertices[0].Point}; ChipCut.Walls is the usual one."
             );
         cut.RefuseUnfit(shape.Outline, shape.Holes.Count);
+        _chosen.Add(cut);
         return cut;
     }
 }

@@ -56,6 +56,7 @@ public class GallerySpecs
         files.ShouldContain("gallery/out/inspection/faults.svg");
         files.ShouldContain("gallery/out/order/rosette-order.svg");
         files.ShouldContain("gallery/out/order/rail-order.md");
+        files.ShouldContain("gallery/out/recipes/box-lid.svg");
         var page = File.ReadAllText(Path.Combine(gallery.Folder, "gallery/out/index.html"));
         foreach (var link in page.Split(["src=\"", "href=\""], StringSplitOptions.None).Skip(1))
             files.ShouldContain("gallery/out/" + link[..link.IndexOf('"')]);
@@ -74,6 +75,57 @@ public class GallerySpecs
         error.ShouldBeEmpty();
         exitCode.ShouldBe(0);
         gallery.Files().ShouldContain($"mine/{file}");
+    }
+
+    [Fact]
+    public void A_recipe_file_is_made_into_drawings_and_a_picture()
+    {
+        using var gallery = new GalleryProgram();
+        Rail.Of(120, 30)
+            .Border(TriangleBand.Ruled(2, 4, 2))
+            .SaveRecipe(Path.Combine(gallery.Folder, "my-rail.json"));
+
+        var (exitCode, output, error) = gallery.Run("recipe", "my-rail.json", "-o", "mine");
+
+        error.ShouldBeEmpty();
+        exitCode.ShouldBe(0);
+        output.ShouldContain("my-rail.svg");
+        gallery
+            .Files()
+            .ShouldBe(["mine/my-rail.dxf", "mine/my-rail.png", "mine/my-rail.svg", "my-rail.json"]);
+    }
+
+    [Fact]
+    public void Of_a_folder_of_recipes_the_bad_ones_are_told_and_the_others_made()
+    {
+        using var gallery = new GalleryProgram();
+        var folder = Directory.CreateDirectory(Path.Combine(gallery.Folder, "all")).FullName;
+        Heart.Of(20, 20).SaveRecipe(Path.Combine(folder, "c.json"));
+        Leaf.Of(20, 8).SaveRecipe(Path.Combine(folder, "a.json"));
+        File.WriteAllText(
+            Path.Combine(folder, "b.json"),
+            """{ "patterngen": 1, "kind": "leaf", "length": 20, "width": "wide" }"""
+        );
+
+        var (exitCode, _, error) = gallery.Run("recipe", "all", "--out", "made");
+
+        exitCode.ShouldBe(1);
+        error.ShouldContain("b.json");
+        error.ShouldContain("$.width");
+        gallery.Files().ShouldContain("made/a.svg");
+        gallery.Files().ShouldContain("made/c.dxf");
+        gallery.Files().ShouldNotContain("made/b.svg");
+    }
+
+    [Fact]
+    public void A_recipe_that_is_not_there_ends_with_1()
+    {
+        using var gallery = new GalleryProgram();
+
+        var (exitCode, _, error) = gallery.Run("recipe", "nowhere.json");
+
+        exitCode.ShouldBe(1);
+        error.ShouldContain("nowhere.json");
     }
 
     [Fact]
@@ -187,6 +239,7 @@ public class GallerySpecs
     [InlineData("bands.svg")]
     [InlineData("rosettes.svg")]
     [InlineData("carved.svg")]
+    [InlineData("layouts.svg")]
     public void The_pictures_of_the_README_are_those_it_draws(string file)
     {
         using var gallery = new GalleryProgram();

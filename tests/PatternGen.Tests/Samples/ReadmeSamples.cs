@@ -87,6 +87,77 @@ public class ReadmeSamples
     }
 
     [Fact]
+    public void Corners_rings_and_panels()
+    {
+        using var _ = new WorkingFolder();
+
+        // csharpier-ignore-start
+        // <readme>
+        var band = TriangleBand.Ruled(2, 4, 4, 2);
+        var frame = Frame.Of(300, 220, band: 38).Border(band).Corners(Rosette.Wreathed(6, 13));
+        var tray = Frame.Of(280, 200, band: 30).Rounded(50).Border(band.BackToBack()).Bent();
+        var clock = Ring.Outside(64).OnDisc(92).Border(band.BackToBack());
+        var panel = Panel.Of(300, 200).Frame(band, fromEdge: 8)
+            .Field(room => Field.Within(room).Diamonds(9, 9), margin: 5)
+            .Centre(Rosette.Wreathed(6, 38), gap: 4);
+
+        panel.Save("panel.svg");
+        foreach (var line in frame.Caption())
+            Console.WriteLine(line);
+        // Frame 300 × 220 mm, members 38 mm wide
+        // A motif in each corner
+        // Lower and upper side: 28 repeats, pitch 8 mm (8 asked)
+        // Right and left side: 18 repeats, pitch 8 mm (8 asked)
+        // 232 chips
+        // </readme>
+        // csharpier-ignore-end
+
+        frame
+            .Caption()
+            .ShouldBe([
+                "Frame 300 × 220 mm, members 38 mm wide",
+                "A motif in each corner",
+                "Lower and upper side: 28 repeats, pitch 8 mm (8 asked)",
+                "Right and left side: 18 repeats, pitch 8 mm (8 asked)",
+                "232 chips",
+            ]);
+        foreach (var pattern in (Pattern[])[frame, tray, clock, panel])
+            pattern
+                .Inspect(Knife.Held(degrees: 65).NoDeeperThan(4), Stock.Thick(20))
+                .IsCarvable.ShouldBeTrue();
+    }
+
+    [Fact]
+    public void A_vine_along_an_outline_from_a_file()
+    {
+        using var _ = new WorkingFolder();
+        File.Copy(Repository.File("gallery", "drawings", "lid.svg"), "lid.svg");
+
+        // csharpier-ignore-start
+        // <readme>
+        // The outline of a lid from its maker's drawing; in and out again rounds the corners of the line to follow.
+        var lid = Import.Outline("lid.svg");                    // or lid.dxf
+        var line = lid.Inset(46).Offset(26).Largest();
+        var leaf = Leaf.Of(14, 6).WithWidestAt(0.42).Bent(25).WithVein();
+        var leaves = line.Repeat(leaf.Moved(2.4, 0), spacing: 11, heading: Heading.Along.Turned(42)).EverySecondMirrored();
+
+        Pattern.OfStock(lid.Contours)
+            .With(Pattern.OfLineCuts(new LineCut(line.Part(0, 0), 1.6)))
+            .With(leaves)
+            .With(Flower.Of(8, 24).Overlapping().Moved(115, 78))
+            .Save("lid-with-vine.svg");
+        Console.WriteLine(leaves.Fit);   // 44 repeats, spacing 10.9031 mm (11 asked), closed without a seam
+        // </readme>
+        // csharpier-ignore-end
+
+        leaves
+            .Fit.ToString()
+            .ShouldBe("44 repeats, spacing 10.9031 mm (11 asked), closed without a seam");
+        leaves.Inspect(Knife.Held(degrees: 65), Stock.Thick(20)).IsCarvable.ShouldBeTrue();
+        new FileInfo("lid-with-vine.svg").Length.ShouldBePositive();
+    }
+
+    [Fact]
     public void Can_it_be_carved()
     {
         using var _ = new WorkingFolder();

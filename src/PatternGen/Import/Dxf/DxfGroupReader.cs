@@ -15,8 +15,10 @@ internal sealed class DxfGroupReader(Stream stream)
     private const int LowestCode = -5;
     private const int HighestCode = 1071;
 
-    // A line begun anywhere in the first half fits.
-    private readonly byte[] _buffer = new byte[2 * LongestLine];
+    /// <summary>Bytes of the buffer; it grows where a line is longer.</summary>
+    private const int UsualBuffer = 32 << 10;
+
+    private byte[] _buffer = new byte[UsualBuffer];
     private int _next;
     private int _end;
     private bool _isAtEnd;
@@ -186,6 +188,8 @@ internal sealed class DxfGroupReader(Stream stream)
             _buffer.AsSpan(_next, kept).CopyTo(_buffer);
             (_next, _end) = (0, kept);
         }
+        if (kept == _buffer.Length)
+            Array.Resize(ref _buffer, 2 * _buffer.Length);
         var read = stream.Read(_buffer, _end, _buffer.Length - _end);
         _end += read;
         _isAtEnd = read == 0;

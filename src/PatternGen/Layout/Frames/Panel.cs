@@ -53,7 +53,7 @@ public sealed class Panel : Pattern
     /// <summary>The middle of the board, where the centre motif comes to lie.</summary>
     public Point Middle => Board.Outer.Centroid;
 
-    private Frame Board { get; }
+    internal Frame Board { get; }
 
     /// <summary>Returns a plain panel with its lower left corner at (0, 0).</summary>
     /// <param name="width">Width in mm.</param>
@@ -195,6 +195,9 @@ public sealed class Panel : Pattern
             nodes.Add(new PlacedNode(CentreMotif.Root, Transform.Move(Middle - Point.Origin)));
         return GroupNode.Of(nodes);
     }
+
+    /// <summary>Returns a plain panel that is a board of any outline.</summary>
+    internal static Panel On(Frame board) => Plain(board.Lid());
 
     private static Panel Plain(Frame board) => new(board, null, null, 0, null, 0);
 

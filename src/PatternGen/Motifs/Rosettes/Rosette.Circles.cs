@@ -19,7 +19,10 @@ public sealed partial class Rosette
         var touching = PlainWithin(RosetteSizes.Count(count), radius);
         var plain = RosetteSizes.NoneOrAtLeast(centre ?? touching / 2, nameof(centre));
         RefuseCirclesApart(plain, touching);
-        return Circles(RosetteFamily.OverlappingCircles, count, radius, plain);
+        return Circles(
+            new(RosetteFamily.OverlappingCircles, count, radius) { Centre = centre },
+            plain
+        );
     }
 
     /// <summary>Returns a ring of equal circles that touch one another, the rim, and the plain disc in the middle.</summary>
@@ -31,12 +34,13 @@ public sealed partial class Rosette
     {
         RosetteSizes.Radius(radius);
         var plain = PlainWithin(RosetteSizes.Count(count), radius);
-        return Circles(RosetteFamily.TouchingCircles, count, radius, plain);
+        return Circles(new(RosetteFamily.TouchingCircles, count, radius), plain);
     }
 
-    private static Rosette Circles(RosetteFamily family, int count, double radius, double plain)
+    private static Rosette Circles(RosetteMaking making, double plain)
     {
-        return Of(family, count, radius, plain, Draw);
+        var (family, count, radius) = making;
+        return Of(making, plain, Draw);
 
         void Draw(RosetteDrafting drafting)
         {

@@ -17,8 +17,7 @@ public sealed partial class Rosette
     {
         RefuseNoRoom(Guard.NotNull(outer), Guard.NotNull(inner));
         return new(
-            RosetteFamily.Nested,
-            outer.Count,
+            new(RosetteFamily.Nested, outer.Count, outer.Radius) { Outer = outer, Inside = inner },
             outer.Radius,
             inner.Centre,
             Draw,
@@ -49,8 +48,12 @@ public sealed partial class Rosette
         var corners = (Radius + RosetteSizes.NoneOrAtLeast(gap)) / half.Cos();
         var first = Angle.OfTurn(0.25) + (sides % 2 == 0 ? half : Angle.Zero);
         return new(
-            RosetteFamily.WithinPolygon,
-            Count,
+            new(RosetteFamily.WithinPolygon, Count, Radius)
+            {
+                Outer = this,
+                Sides = sides,
+                Gap = gap,
+            },
             Guard.Positive(corners, nameof(gap)),
             Centre,
             Draw,

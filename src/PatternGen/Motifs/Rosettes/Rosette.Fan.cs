@@ -36,9 +36,12 @@ public sealed partial class Rosette
         var span = (Angle.FromDegrees(Guard.Finite(toDegrees)) - from).Normalized();
         RefuseSpan(span);
         return Of(
-            RosetteFamily.Fan,
-            count,
-            radius,
+            new(RosetteFamily.Fan, count, radius)
+            {
+                FromDegrees = fromDegrees,
+                ToDegrees = toDegrees,
+                Centre = centre,
+            },
             plain,
             drafting => new FanDrafting(drafting, count, radius, from, span).Draw(plain / 2)
         );

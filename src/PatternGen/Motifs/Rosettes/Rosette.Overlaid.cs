@@ -40,9 +40,12 @@ public sealed partial class Rosette
         var plain = RosetteSizes.Centre(centre, tips, radius);
         RefuseDiscOverCrossings(plain, OverlaidPetals.NearestCrossing(sets, petals, radius));
         return Of(
-            RosetteFamily.Overlaid,
-            petals,
-            radius,
+            new(RosetteFamily.Overlaid, petals, radius)
+            {
+                Sets = sets,
+                Crossing = crossing,
+                Centre = centre,
+            },
             plain,
             Draw,
             sets,

@@ -22,7 +22,7 @@ public sealed partial class Rosette
     {
         RosetteSizes.Radius(radius);
         var plain = RosetteSizes.Centre(centre, RosetteSizes.Count(count), radius);
-        return Of(RosetteFamily.Petals, count, radius, plain, Draw);
+        return Of(new(RosetteFamily.Petals, count, radius) { Centre = centre }, plain, Draw);
 
         void Draw(RosetteDrafting drafting)
         {
@@ -51,7 +51,7 @@ public sealed partial class Rosette
         RefuseFewLeaves(RosetteSizes.Count(count));
         var plain = RosetteSizes.Centre(centre, count, radius);
         RefuseDiscOnLeaves(plain, radius * (2 * Math.Cos(Math.PI / count) - 1));
-        return Of(RosetteFamily.Wreathed, count, radius, plain, Draw);
+        return Of(new(RosetteFamily.Wreathed, count, radius) { Centre = centre }, plain, Draw);
 
         void Draw(RosetteDrafting drafting)
         {

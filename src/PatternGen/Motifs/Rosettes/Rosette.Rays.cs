@@ -15,7 +15,7 @@ public sealed partial class Rosette
         // A side of a ray leaves the inner circle outwards only if the tip lies over its tangent there.
         var flat = Math.Cos(Math.PI / RosetteSizes.Count(count));
         var foot = RosetteSizes.Inner(inner ?? flat * radius / 2, radius, flat, nameof(inner));
-        return Of(RosetteFamily.Rays, count, radius, 2 * foot, Draw);
+        return Of(new(RosetteFamily.Rays, count, radius) { Inner = inner }, 2 * foot, Draw);
 
         void Draw(RosetteDrafting drafting)
         {
@@ -41,7 +41,7 @@ public sealed partial class Rosette
         var cos = Math.Cos(Math.PI / RosetteSizes.Count(count));
         var share = cos / (2 - cos);
         var foot = RosetteSizes.Inner(inner ?? share * radius / 2, radius, share, nameof(inner));
-        return Of(RosetteFamily.Diamonds, count, radius, 2 * foot, Draw);
+        return Of(new(RosetteFamily.Diamonds, count, radius) { Inner = inner }, 2 * foot, Draw);
 
         void Draw(RosetteDrafting drafting)
         {

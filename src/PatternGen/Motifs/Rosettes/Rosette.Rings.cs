@@ -29,7 +29,11 @@ public sealed partial class Rosette
         RosetteSizes.Count(count);
         var middle = RosetteSizes.Inner(inner ?? radius / 2, radius, name: nameof(inner));
         var plain = RosetteSizes.Centre(centre, count, middle);
-        return Of(RosetteFamily.TwoLevel, count, radius, plain, Draw);
+        return Of(
+            new(RosetteFamily.TwoLevel, count, radius) { Inner = inner, Centre = centre },
+            plain,
+            Draw
+        );
 
         void Draw(RosetteDrafting drafting)
         {
@@ -64,7 +68,11 @@ public sealed partial class Rosette
             inner,
             Guard.NotNegative(ridge)
         );
-        return Of(RosetteFamily.PetalRing, count, radius, 2 * inner, Draw);
+        return Of(
+            new(RosetteFamily.PetalRing, count, radius) { Inner = inner, Ridge = ridge },
+            2 * inner,
+            Draw
+        );
 
         void Draw(RosetteDrafting drafting)
         {

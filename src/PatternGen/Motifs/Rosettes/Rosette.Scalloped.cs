@@ -40,7 +40,11 @@ public sealed partial class Rosette
         var rise = radius - ring * cos;
         // From half the chord and the height: R = (a² + h²) / 2h.
         var bend = (ring * sin * (ring * sin) + rise * rise) / (2 * rise);
-        return Of(RosetteFamily.Scalloped, count, radius, plain, Draw);
+        return Of(
+            new(RosetteFamily.Scalloped, count, radius) { Inner = inner, Centre = centre },
+            plain,
+            Draw
+        );
 
         void Draw(RosetteDrafting drafting)
         {

@@ -20,7 +20,7 @@ public sealed partial class Rosette
         RosetteSizes.Radius(radius);
         RefuseNoStar(RosetteSizes.Count(count), every);
         var strokes = CommonDivisor.Of(count, every);
-        return Of(RosetteFamily.Star, count, radius, 0, Draw, strokes, every);
+        return Of(new(RosetteFamily.Star, count, radius) { Every = every }, 0, Draw, strokes);
 
         void Draw(RosetteDrafting drafting)
         {
@@ -52,7 +52,11 @@ public sealed partial class Rosette
         var flat = Math.Cos(Math.PI / RosetteSizes.Count(count));
         var notch = RosetteSizes.Inner(inner ?? 0.4 * radius, radius, flat, nameof(inner));
         var plain = RosetteSizes.Centre(centre, count, notch);
-        return Of(RosetteFamily.SplitStar, count, radius, plain, Draw);
+        return Of(
+            new(RosetteFamily.SplitStar, count, radius) { Inner = inner, Centre = centre },
+            plain,
+            Draw
+        );
 
         void Draw(RosetteDrafting drafting)
         {

@@ -29,7 +29,16 @@ public sealed partial class Rosette
         var plain = RosetteSizes.Centre(centre, RosetteSizes.Count(count), radius);
         var bend = Guard.Positive(arcRadius ?? 0.6 * radius, nameof(arcRadius));
         RefuseShortArcs(bend, radius);
-        return Of(RosetteFamily.Whirl, count, radius, plain, Draw);
+        return Of(
+            new(RosetteFamily.Whirl, count, radius)
+            {
+                Turn = turn,
+                ArcRadius = arcRadius,
+                Centre = centre,
+            },
+            plain,
+            Draw
+        );
 
         void Draw(RosetteDrafting drafting)
         {

@@ -24,8 +24,7 @@ public sealed partial class Rosette : CompassDrawing
     private readonly Func<Wording, string> _title;
 
     private Rosette(
-        RosetteFamily family,
-        int count,
+        RosetteMaking making,
         double radius,
         double centre,
         Action<RosetteDrafting> draw,
@@ -33,21 +32,24 @@ public sealed partial class Rosette : CompassDrawing
     )
         : base(pencil => draw(new(pencil)))
     {
-        (Family, Count, Radius, Centre) = (family, count, radius, centre);
+        (Making, Radius, Centre) = (making, radius, centre);
         (_draw, _title) = (draw, title);
     }
 
     /// <summary>How it is made.</summary>
-    public RosetteFamily Family { get; }
+    public RosetteFamily Family => Making.Family;
 
     /// <summary>Number of petals, points or rays in one set; of a nested rosette, that of the outer one.</summary>
-    public int Count { get; }
+    public int Count => Making.Count;
 
     /// <summary>Radius of the rim in mm; of a rosette within a polygon, that of the circle through its corners.</summary>
     public double Radius { get; }
 
     /// <summary>Diameter of the disc in mm that stays plain in the middle; 0 if there is none.</summary>
     public double Centre { get; }
+
+    /// <summary>Which method made it, and what it was asked for.</summary>
+    internal RosetteMaking Making { get; }
 
     /// <summary>Returns what the rosette is called, for messages.</summary>
     public override string ToString() => Title(Wording.English);
@@ -56,24 +58,21 @@ public sealed partial class Rosette : CompassDrawing
     internal string Title(Wording words) => _title(words);
 
     private static Rosette Of(
-        RosetteFamily family,
-        int count,
-        double radius,
+        RosetteMaking making,
         double centre,
         Action<RosetteDrafting> draw,
         int sets = 1,
-        int every = 1,
         Func<Wording, string, string>? titled = null
     ) =>
         new(
-            family,
-            count,
-            radius,
+            making,
+            making.Radius,
             centre,
             draw,
             words =>
             {
-                var title = words.Rosette(family, count, radius, sets, every);
+                var (family, count, radius) = making;
+                var title = words.Rosette(family, count, radius, sets, making.Every);
                 return titled is null ? title : titled(words, title);
             }
         );

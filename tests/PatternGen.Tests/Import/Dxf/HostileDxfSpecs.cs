@@ -236,16 +236,16 @@ public sealed class HostileDxfSpecs
                 .Message.ShouldContain(what);
         });
 
-    /// <summary>Fails unless the file is a drawing or refused.</summary>
+    /// <summary>Fails unless the file is a drawing or refused: any other exception goes through.</summary>
     internal static void End(byte[] file, ImportSettings? settings = null)
     {
         try
         {
-            DxfFile.Import(file, settings).ShouldNotBeNull();
+            _ = DxfFile.Import(file, settings).Notes;
         }
-        catch (ImportException error)
+        catch (ImportException)
         {
-            error.Message.ShouldNotBeEmpty();
+            // One clear error; what it says is tested case by case.
         }
     }
 
