@@ -14,7 +14,7 @@ internal abstract class DxfItem(string layer, int line)
 
     internal int Line => line;
 
-    /// <summary>How many corners or points it keeps.</summary>
+    /// <summary>How many segments, points or knots it keeps.</summary>
     internal virtual int Size => 0;
 
     /// <summary>What drawing it changes, to be told if it is drawn.</summary>

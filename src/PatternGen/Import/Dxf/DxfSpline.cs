@@ -29,7 +29,7 @@ internal sealed class DxfSpline(
     internal override void Draw(DxfPen pen, DxfMap map, string layer)
     {
         if (knots.Length == 0)
-            pen.Assume("spline given by points only: drawn as the natural cubic spline", Line);
+            pen.Assume("spline given by points only: drawn as a cubic spline through them", Line);
         var corners = Fitted(map, linear => Corners(pen, linear));
         pen.Add(_closes ? corners[..^1] : corners, _closes, Line);
     }
