@@ -61,7 +61,8 @@ public sealed class ImportSettings
         new(this) { Unit = Guard.Within(millimetres, 1e-6, 1e6) };
 
     /// <summary>Returns settings that read some layers only.</summary>
-    /// <param name="layers">Their names, upper or lower case alike: of an SVG the ids or labels of groups. At least one.</param>
+    /// <param name="layers">Their names, upper or lower case alike: of an SVG the ids, labels or titles of groups. At least one.
+    /// One that a file does not have is an <see cref="ImportException"/> there, which names those that it has.</param>
     /// <exception cref="ArgumentException">There is none.</exception>
     [Pure]
     public ImportSettings WithLayers(params string[] layers)

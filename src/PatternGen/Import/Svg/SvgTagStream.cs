@@ -39,7 +39,7 @@ internal sealed class SvgTagStream(Stream stream) : ForwardStream
             : bytes.IndexOf((byte)'<');
         var passed = found < 0 ? bytes.Length : found + 1;
         if (_isInTag && (_bytes += passed) > MostBytes)
-            throw TooLong($"A tag has more than {MostBytes} bytes.");
+            throw TooLong($"A tag has more than {MostBytes} bytes.", "a path cut into several");
         if (found >= 0)
             Take(bytes[found]);
         return passed;
@@ -54,11 +54,14 @@ internal sealed class SvgTagStream(Stream stream) : ForwardStream
         else if (_quote != None)
             _quote = None;
         else if (++_values > MostValues)
-            throw TooLong($"A tag has more than {MostValues} attributes.");
+            throw TooLong(
+                $"A tag has more than {MostValues} attributes.",
+                "a file whose elements have only attributes of SVG"
+            );
         else
             _quote = mark;
     }
 
-    private static ImportException TooLong(string problem) =>
-        new(problem, null, ["the file written anew as plain SVG", "a path cut into several"]);
+    private static ImportException TooLong(string problem, string remedy) =>
+        new(problem, null, [remedy, "the file written anew as plain SVG"]);
 }
