@@ -13,18 +13,18 @@ internal static class FreeFormPieces
             ContactSheet.Of(
                 "Free forms",
                 [
-                    (Leaf.Of(34, 11).WithWidestAt(0.4).Bent(25), "Leaf"),
-                    (Leaf.Of(34, 13).WithWidestAt(0.4).Bent(25).WithVein(1), "Leaf with a vein"),
+                    (Leaf.Of(46, 14).WithWidestAt(0.4).Bent(25), "Leaf"),
+                    (Leaf.Of(46, 16).WithWidestAt(0.4).Bent(25).WithVein(1), "Leaf with a vein"),
                     (Stroke.Along(Swing, 4), "Stroke"),
-                    (Heart.Of(22, 21).Halved(), "Heart in halves"),
-                    (Flower.Of(7, 17).WithCarvedCentre(), "Flower"),
+                    (Heart.Of(30, 28).Halved(), "Heart in halves"),
+                    (Flower.Of(7, 20).WithCarvedCentre(), "Flower"),
                     (
-                        Flower.Of(8, 17).Overlapping().WithCarvedCentre(2.5),
+                        Flower.Of(8, 20).Overlapping().WithCarvedCentre(2.5),
                         "Petals over each other"
                     ),
-                    (Scroll.Of(20, 1.75), "Scroll"),
-                    (Stem.Spray(64).Varied(seed: 11), "Spray"),
-                    (Stem.Fern(64), "Fern"),
+                    (Scroll.Of(23, 1.75), "Scroll"),
+                    (Stem.Spray(50).Varied(seed: 11), "Spray"),
+                    (Stem.Fern(50), "Fern"),
                 ],
                 columns: 3
             )

@@ -32,7 +32,7 @@ internal static class LayoutPieces
         Frame
             .AcrossFlats(6, across: 190, band: 26)
             .Named("Lid of a hexagonal box")
-            .Border(Diamonds)
+            .Border(Diamonds.BackToBack())
             .Mitred();
 
     internal static Pattern ClockFace =>

@@ -104,8 +104,10 @@ internal sealed class PathTrouble(SegmentRun path, PathSettings settings, bool i
         remedies.Add(
             $"a path that is {FitTrouble.Up((least + extra) * min - longest)} mm longer there"
         );
+        var asked =
+            min < settings.Spacing ? $", where {Text(settings.Spacing)} mm is asked for" : "";
         return new(
-            $"{what} room for {Text(Math.Max(0, longest))} mm of repeats, but {places} at a spacing of {Text(min)} mm or more take {Text((least + extra) * min)} mm.",
+            $"{what} room for {Text(Math.Max(0, longest))} mm of repeats, but {places} at a spacing of {Text(min)} mm or more{asked}, need {Text((least + extra) * min)} mm.",
             path.PointAt(0),
             remedies
         );

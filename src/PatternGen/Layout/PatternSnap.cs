@@ -6,10 +6,12 @@ namespace PatternGen;
 /// <param name="Root">The snapped pattern.</param>
 /// <param name="LargestMove">How far the corner that moved most was moved, in mm.</param>
 /// <param name="LeftAlone">What was left as it was.</param>
+/// <param name="PieceCount">Number of chips and lines in all.</param>
 internal sealed record PatternSnap(
     PatternNode Root,
     double LargestMove,
-    IReadOnlyList<UnsnappedPiece> LeftAlone
+    IReadOnlyList<UnsnappedPiece> LeftAlone,
+    int PieceCount
 )
 {
     internal static PatternSnap Of(Pattern pattern, ISnapGrid grid)
@@ -44,7 +46,7 @@ internal sealed record PatternSnap(
                 GridLines = [.. content.GridLines],
             }
         );
-        return new(root, snapper.LargestMove(), LeftAlone());
+        return new(root, snapper.LargestMove(), LeftAlone(), names.Count);
 
         void AddGroup(IEnumerable<SegmentRun> group, ChipId? chip, Layer layer)
         {

@@ -30,7 +30,9 @@ public sealed class SnappedPattern : Pattern
     internal ISnapGrid SnapGrid { get; }
 
     internal override IEnumerable<string> Facts(Wording words) =>
-        Original.Facts(words).Append(words.Snapped(LargestMove, LeftAlone.Count));
+        Original
+            .Facts(words)
+            .Append(words.Snapped(LargestMove, LeftAlone.Count, _snap.Value.PieceCount));
 
     private protected override PatternNode Draw() => _snap.Value.Root;
 }

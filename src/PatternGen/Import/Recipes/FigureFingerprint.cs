@@ -36,7 +36,7 @@ internal static class FigureFingerprint
                 remedies:
                 [
                     "the drawing as it was when the recipe was saved",
-                    "the parts chosen anew, and the fingerprint left out",
+                    "the fingerprint left out, to carve the parts of these numbers in the drawing as it is now: look at them before you do",
                 ]
             );
     }

@@ -117,6 +117,8 @@ internal static class RecipeFile
     private static string Sentence(string message)
     {
         var end = message.IndexOf(" LineNumber:", StringComparison.Ordinal);
-        return end < 0 ? message : message[..end];
+        var said = end < 0 ? message : message[..end];
+        // What a programmer could set does not help who writes a recipe.
+        return said.Replace(" in this mode. Change the reader options.", ".", StringComparison.Ordinal);
     }
 }

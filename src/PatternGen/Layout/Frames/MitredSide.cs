@@ -30,6 +30,9 @@ internal sealed class MitredSide
     private readonly double _merge;
     private readonly List<IReadOnlyList<RowPiece>> _rows = [];
 
+    /// <summary>The chips near a mitre as they are drawn, whole ones too.</summary>
+    private readonly List<Contour> _atMitres = [];
+
     /// <param name="side">The side.</param>
     /// <param name="band">The band.</param>
     /// <param name="from">Height of its lowest rule over the outer edge.</param>
@@ -58,6 +61,7 @@ internal sealed class MitredSide
         _last = new(from * side.Last, side.Last, near);
         foreach (var row in band.Rows)
             _rows.Add([.. Ranges(row).SelectMany(range => Pieces(row, range))]);
+        HoldsTogether &= !OverlapAtMitres();
     }
 
     /// <summary>The pieces of each row, in the side's frame but for y, which starts at the lowest rule.</summary>
@@ -67,8 +71,8 @@ internal sealed class MitredSide
     internal double Cost { get; private set; }
 
     /// <summary>
-    /// Whether no chip that has a corner drawn onto a mitre is spoilt by it or reaches beyond its repeat, where it might run
-    /// into its neighbour; chips bulge, and then a corner more to the side bulges more, too.
+    /// Whether no chip that has a corner drawn onto a mitre is spoilt by it or runs into a neighbour: chips bulge, and then a
+    /// corner more to the side bulges more, too.
     /// </summary>
     internal bool HoldsTogether { get; private set; } = true;
 
@@ -196,17 +200,37 @@ internal sealed class MitredSide
         );
         var part = Cut(placed, _first, _last);
         if (part == placed)
+        {
+            _atMitres.Add(placed);
             return whole;
-        HoldsTogether &= part is null
-            ? Cut(placed, _first with { Near = _merge }, _last with { Near = _merge })
+        }
+        HoldsTogether &=
+            part is not null
+            || Cut(placed, _first with { Near = _merge }, _last with { Near = _merge })
                 is not { } bare
-                || Kept(range, bare) is null
-            : part.Extents.Min.X >= range.Stations.At(at) - _merge
-                && part.Extents.Max.X <= range.Stations.At(at + 2) + _merge;
+            || Kept(range, bare) is null;
         var share = part is null ? 0 : part.Area / placed.Area;
         var kept = part is null ? null : Kept(range, Settled(part, placed));
         Cost += kept is null ? share : Math.Abs(1 - share);
+        if (kept is not null)
+            _atMitres.Add(kept.Outline);
         return kept;
+    }
+
+    /// <summary>Whether chips near a mitre take the same wood. Only those can: a corner that moves, moves towards the mitre.</summary>
+    private bool OverlapAtMitres()
+    {
+        for (var i = 0; i < _atMitres.Count; i++)
+        for (var j = i + 1; j < _atMitres.Count; j++)
+        {
+            var (one, other) = (_atMitres[i], _atMitres[j]);
+            if (
+                one.Extents.Touches(other.Extents)
+                && new Region(one).Intersection(new Region(other)).Area > _merge * one.Length
+            )
+                return true;
+        }
+        return false;
     }
 
     /// <summary>What both mitres leave: the chip itself if they are clear of it, null for nothing.</summary>
