@@ -119,6 +119,10 @@ internal static class RecipeFile
         var end = message.IndexOf(" LineNumber:", StringComparison.Ordinal);
         var said = end < 0 ? message : message[..end];
         // What a programmer could set does not help who writes a recipe.
-        return said.Replace(" in this mode. Change the reader options.", ".", StringComparison.Ordinal);
+        return said.Replace(
+            " in this mode. Change the reader options.",
+            ".",
+            StringComparison.Ordinal
+        );
     }
 }
