@@ -30,7 +30,9 @@ internal sealed class ArcJoiner
     )
     {
         var joiner = new ArcJoiner(tolerance);
-        var first = isClosed ? joiner.FirstCorner(run) : 0;
+        var first = isClosed
+            ? PieceJoiner.FirstCorner(run, (arc, next) => joiner.Join(arc, next) is not null)
+            : 0;
         for (var i = 0; i < run.Count; i++)
             joiner.Add(run[(first + i) % run.Count]);
         joiner.Settle();
@@ -57,15 +59,6 @@ internal sealed class ArcJoiner
         _moved = Math.Max(_moved, _off);
         _off = 0;
         _pieces.Clear();
-    }
-
-    /// <summary>The first segment that does not go on from the one before, so that no ring starts in the middle of an arc.</summary>
-    private int FirstCorner(List<Segment> ring)
-    {
-        for (var i = 0; i < ring.Count; i++)
-            if (Join(ring[(i + ring.Count - 1) % ring.Count], ring[i]) is null)
-                return i;
-        return 0;
     }
 
     private (Segment Joined, double Off)? Join(Segment arc, Segment next)

@@ -5,7 +5,7 @@ internal static class PieceJoiner
 {
     internal static List<Segment> Joined(List<Segment> ring, Tolerance tolerance)
     {
-        var first = FirstCorner(ring, tolerance);
+        var first = FirstCorner(ring, (side, next) => Join(side, next, tolerance) is not null);
         var joined = new List<Segment> { ring[first] };
         for (var i = 1; i < ring.Count; i++)
         {
@@ -19,10 +19,10 @@ internal static class PieceJoiner
     }
 
     /// <summary>The first segment that does not go on from the one before, so that no ring starts in the middle of a side.</summary>
-    private static int FirstCorner(List<Segment> ring, Tolerance tolerance)
+    internal static int FirstCorner(List<Segment> ring, Func<Segment, Segment, bool> goesOn)
     {
         for (var i = 0; i < ring.Count; i++)
-            if (Join(ring[(i + ring.Count - 1) % ring.Count], ring[i], tolerance) is null)
+            if (!goesOn(ring[(i + ring.Count - 1) % ring.Count], ring[i]))
                 return i;
         return 0;
     }

@@ -118,9 +118,12 @@ public static partial class Import
     {
         var how = settings ?? ImportSettings.Default;
         using var source = new SourceStream(stream, how.Limits.Bytes, cancellation);
+        var curves = new ImportedCurves(how, cancellation);
         return Drawable(() =>
             Joined(
-                format == FileFormat.Svg ? SvgReader.Read(source, how) : DxfReader.Read(source, how)
+                format == FileFormat.Svg
+                    ? SvgReader.Read(source, curves)
+                    : DxfReader.Read(source, curves)
             )
         );
     }

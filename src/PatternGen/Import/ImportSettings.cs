@@ -7,6 +7,9 @@ namespace PatternGen;
 /// <remarks>Each method returns a changed copy. Immutable and safe to share between threads.</remarks>
 public sealed class ImportSettings
 {
+    /// <summary>The widest gap in mm that can be asked to be joined: wider ones are no slips of a drawing.</summary>
+    internal const double MostJoined = 10;
+
     private ImportSettings() { }
 
     private ImportSettings(ImportSettings other)
@@ -48,7 +51,7 @@ public sealed class ImportSettings
     /// <exception cref="ArgumentOutOfRangeException">It is out of range.</exception>
     [Pure]
     public ImportSettings WithJoinWithin(double distance) =>
-        new(this) { JoinWithin = Guard.Within(distance, 0, 10) };
+        new(this) { JoinWithin = Guard.Within(distance, 0, MostJoined) };
 
     /// <summary>Returns settings that take one unit of the file for a number of millimetres, whatever the file says.</summary>
     /// <param name="millimetres">From 1e-6 to 1e6; 25.4 for a drawing in inches.</param>
@@ -58,7 +61,8 @@ public sealed class ImportSettings
         new(this) { Unit = Guard.Within(millimetres, 1e-6, 1e6) };
 
     /// <summary>Returns settings that read some layers only.</summary>
-    /// <param name="layers">Their names, upper or lower case alike: of an SVG the ids or labels of groups. At least one.</param>
+    /// <param name="layers">Their names, upper or lower case alike: of an SVG the ids, labels or titles of groups. At least one.
+    /// One that a file does not have is an <see cref="ImportException"/> there, which names those that it has.</param>
     /// <exception cref="ArgumentException">There is none.</exception>
     [Pure]
     public ImportSettings WithLayers(params string[] layers)

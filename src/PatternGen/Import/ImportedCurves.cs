@@ -7,7 +7,10 @@ namespace PatternGen;
 
 /// <summary>Collects what a reader finds, in millimetres and y up, before loose ends are joined.</summary>
 /// <remarks>It counts against the limits, so that a reader can't make more than they allow.</remarks>
-internal sealed class ImportedCurves(ImportSettings settings)
+internal sealed class ImportedCurves(
+    ImportSettings settings,
+    CancellationToken cancellation = default
+)
 {
     private readonly Dictionary<(ImportNoteKind, string), (string? Where, int Count)> _notes = [];
 
@@ -43,6 +46,7 @@ internal sealed class ImportedCurves(ImportSettings settings)
     /// <exception cref="ImportException">There are more than the limits allow.</exception>
     internal void CountElement(string where)
     {
+        cancellation.ThrowIfCancellationRequested();
         if (++_elements > settings.Limits.Elements)
             throw TooManyElements(where);
     }
@@ -50,8 +54,19 @@ internal sealed class ImportedCurves(ImportSettings settings)
     /// <inheritdoc cref="CountElement(string)"/>
     internal void CountElement(int line)
     {
+        cancellation.ThrowIfCancellationRequested();
         if (++_elements > settings.Limits.Elements)
             throw TooManyElements(LineName(line));
+    }
+
+    /// <summary>Checks a run while it grows, so that a single one can't go on for long.</summary>
+    /// <exception cref="ImportException">It has more segments than the limits leave it.</exception>
+    /// <exception cref="OperationCanceledException">The caller asked to stop.</exception>
+    internal void Check(int segments, string where)
+    {
+        cancellation.ThrowIfCancellationRequested();
+        if (segments > settings.Limits.Segments - _segments)
+            throw TooManySegments(where);
     }
 
     /// <exception cref="ImportException">There are more segments than the limits allow.</exception>

@@ -51,33 +51,39 @@ public sealed partial class ImportedDrawing
     {
         if (_chains.Length == 0)
             return NothingDrawn();
-        if (Gaps.Count == 0 || Gaps[0].Width > MostJoined)
-            return new(
-                $"No curve of the drawing is closed: there are {this}, and their ends lie far apart.",
-                _chains[0].End,
-                ["curves that close in the drawing", "Figure, for areas between curves that cross"]
-            );
-        var gap = Gaps[0];
-        var within = Math.Ceiling(gap.Width * 100) / 100;
+        var narrowest = Gaps[0];
         // Ends in a fork lie in one point, and joining more coarsely is no help.
-        if (gap.Width == 0)
+        if (narrowest.Width == 0)
             return new(
                 $"No curve of the drawing is closed: there are {this}, and more than two ends meet in one point.",
-                gap.From,
+                narrowest.From,
                 [
                     "Figure, for the areas between curves that meet",
                     "a drawing with each outline by itself",
                 ]
             );
+        var more = Gaps.Count > MostTold ? $"; and {Gaps.Count - MostTold} more" : "";
         return new(
-            $"No curve of the drawing is closed: there are {this}, and the narrowest gap between their ends is {gap}.",
-            gap.From,
+            $"No curve of the drawing is closed: there are {this}, and their ends lie apart: {string.Join("; ", Gaps.Take(MostTold))}{more}.",
+            narrowest.From,
             [
-                FormattableString.Invariant($"ImportSettings.Default.WithJoinWithin({within})"),
-                "the gap closed in the drawing",
+                .. Joining(),
+                "the gaps closed in the drawing",
                 "Figure, for areas between curves that cross",
             ]
         );
+    }
+
+    /// <summary>The setting with which a curve would close; none if the gaps are too wide for any.</summary>
+    private IEnumerable<string> Joining()
+    {
+        if (_gaps.Value.Closing is not { } width)
+            yield break;
+        var within = Math.Ceiling(width * 100) / 100;
+        if (within <= ImportSettings.MostJoined)
+            yield return FormattableString.Invariant(
+                $"ImportSettings.Default.WithJoinWithin({within})"
+            );
     }
 
     private PatternException NothingDrawn()
@@ -92,6 +98,6 @@ public sealed partial class ImportedDrawing
         );
     }
 
-    /// <summary>The widest gap that can be asked to be joined.</summary>
-    private const double MostJoined = 10;
+    /// <summary>Gaps that a message tells; <see cref="Gaps"/> has all of them.</summary>
+    private const int MostTold = 4;
 }

@@ -8,7 +8,7 @@ public sealed partial class ImportedDrawing
 {
     private readonly Contour[] _contours;
     private readonly Chain[] _chains;
-    private readonly Lazy<ImportGap[]> _gaps;
+    private readonly Lazy<GapFinder> _gaps;
 
     internal ImportedDrawing(
         IEnumerable<Contour> contours,
@@ -20,7 +20,7 @@ public sealed partial class ImportedDrawing
     {
         _contours = [.. contours];
         _chains = [.. chains];
-        _gaps = new(() => GapFinder.Of(_chains));
+        _gaps = new(() => new GapFinder(_chains));
         Notes = notes;
         Accuracy = accuracy;
         Unit = unit;
@@ -39,7 +39,7 @@ public sealed partial class ImportedDrawing
     /// Where the open curves end, and how far it is from there to the nearest other loose end, the narrowest gap first: what
     /// may have been meant to close. Of more than a thousand open curves, the longest thousand are looked at.
     /// </summary>
-    public IReadOnlyList<ImportGap> Gaps => _gaps.Value;
+    public IReadOnlyList<ImportGap> Gaps => _gaps.Value.Gaps;
 
     /// <summary>How far the curves may lie off those of the file, in mm.</summary>
     public double Accuracy { get; }

@@ -2,23 +2,9 @@ namespace PatternGen;
 
 /// <summary>A caller's stream as readers may use it: forwards, no further than the limit, until the caller asks to stop. It leaves the stream open.</summary>
 internal sealed class SourceStream(Stream stream, long limit, CancellationToken cancellation)
-    : Stream
+    : ForwardStream
 {
     private long _read;
-
-    public override bool CanRead => true;
-
-    public override bool CanSeek => false;
-
-    public override bool CanWrite => false;
-
-    public override long Length => throw new NotSupportedException();
-
-    public override long Position
-    {
-        get => _read;
-        set => throw new NotSupportedException();
-    }
 
     /// <exception cref="ImportException">There is more than the limit allows, or it is compressed.</exception>
     public override int Read(byte[] buffer, int offset, int count)
@@ -41,13 +27,4 @@ internal sealed class SourceStream(Stream stream, long limit, CancellationToken 
                 ["a smaller file", "a higher limit (ImportLimits.WithBytes)"]
             );
     }
-
-    public override void Flush() { }
-
-    public override long Seek(long offset, SeekOrigin origin) => throw new NotSupportedException();
-
-    public override void SetLength(long value) => throw new NotSupportedException();
-
-    public override void Write(byte[] buffer, int offset, int count) =>
-        throw new NotSupportedException();
 }

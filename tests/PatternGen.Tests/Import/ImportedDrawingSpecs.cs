@@ -92,6 +92,46 @@ public sealed class ImportedDrawingSpecs
             .Remedies.ShouldContain(remedy => remedy.StartsWith("Figure"));
     }
 
+    /// <summary>A square of 50 with a gap at each corner, and a line far away that has nothing to do with it.</summary>
+    [Fact]
+    public void An_outline_with_gaps_says_where_they_are_and_what_closes_it()
+    {
+        var text = DxfFile.Of(
+            DxfFile.Line(0, 0, 49.9, 0),
+            DxfFile.Line(50, 0, 50, 49.8),
+            DxfFile.Line(50, 50, 0.3, 50),
+            DxfFile.Line(0, 50, 0, 0.4),
+            DxfFile.Line(500, 500, 600, 600)
+        );
+
+        var error = Should.Throw<PatternException>(() => DxfFile.Import(text).Outline());
+
+        error.Message.ShouldContain("0.1 mm from (49.9, 0) to (50, 0)");
+        error.Message.ShouldContain("0.4 mm from (0, 0) to (0, 0.4)");
+        error.Message.ShouldContain("and 1 more");
+        error.Remedies[0].ShouldBe("ImportSettings.Default.WithJoinWithin(0.4)");
+        DxfFile
+            .Import(text, ImportSettings.Default.WithJoinWithin(0.4))
+            .Outline()
+            .Area.ShouldBe(2500, 0.4 * 200);
+        Should.Throw<PatternException>(() =>
+            DxfFile.Import(text, ImportSettings.Default.WithJoinWithin(0.39)).Outline()
+        );
+    }
+
+    [Fact]
+    public void Gaps_too_wide_to_join_are_told_without_a_setting()
+    {
+        var error = Should.Throw<PatternException>(() =>
+            DxfFile
+                .Import(DxfFile.Of(DxfFile.Line(0, 0, 100, 0), DxfFile.Line(100, 50, 0, 50)))
+                .Outline()
+        );
+
+        error.Message.ShouldContain("50 mm from (100, 0) to (100, 50)");
+        error.Remedies.ShouldNotContain(remedy => remedy.Contains("WithJoinWithin"));
+    }
+
     [Fact]
     public void A_figure_from_a_file_has_no_steps_and_says_so()
     {
@@ -184,6 +224,37 @@ public sealed class ImportedDrawingSpecs
         await Should.ThrowAsync<OperationCanceledException>(() =>
             Import.DrawingAsync(folder.File("lid.dxf"), cancellation: stopped.Token)
         );
+    }
+
+    [Theory]
+    [InlineData(FileFormat.Dxf)]
+    [InlineData(FileFormat.Svg)]
+    public async Task I_can_stop_a_drawing_whose_file_is_read_already(FileFormat format)
+    {
+        using var stopping = new CancellationTokenSource();
+        using var file = new StoppingStream(
+            System.Text.Encoding.ASCII.GetBytes(
+                format == FileFormat.Dxf ? Lid : Svg.Svgs.Sheet("<circle r='5'/>")
+            ),
+            stopping
+        );
+
+        await Should.ThrowAsync<OperationCanceledException>(() =>
+            Import.DrawingAsync(file, format, cancellation: stopping.Token)
+        );
+    }
+
+    /// <summary>Asks to stop when it has been read to its end.</summary>
+    private sealed class StoppingStream(byte[] bytes, CancellationTokenSource stopping)
+        : MemoryStream(bytes)
+    {
+        public override int Read(byte[] buffer, int offset, int count)
+        {
+            var read = base.Read(buffer, offset, count);
+            if (Position == Length)
+                stopping.Cancel();
+            return read;
+        }
     }
 
     [Fact]

@@ -14,6 +14,12 @@ internal abstract class DxfItem(string layer, int line)
 
     internal int Line => line;
 
+    /// <summary>How many segments, points or knots it keeps.</summary>
+    internal virtual int Size => 0;
+
+    /// <summary>What drawing it changes, to be told if it is drawn.</summary>
+    internal IReadOnlyList<string> Changes { get; set; } = [];
+
     /// <summary>Draws it.</summary>
     /// <param name="pen">Takes what is drawn.</param>
     /// <param name="map">Where its coordinates go, in mm.</param>

@@ -19,6 +19,9 @@ internal sealed partial class DxfItemReader(
 
     private readonly List<(Point, double)> _corners = [];
 
+    /// <summary>What drawing the present item changes.</summary>
+    private readonly List<string> _changes = [];
+
     /// <summary>Reads the entity that begins with the present group; then the next one's first group is that. Null if it draws nothing.</summary>
     internal DxfItem? Read()
     {
@@ -27,7 +30,11 @@ internal sealed partial class DxfItemReader(
         // The end of a list of parts is no thing of its own.
         var isEnd = reader.IsStartOf("SEQEND"u8);
         _entity.Read(reader, kind);
-        return isEnd ? null : Shown(Item(what));
+        _changes.Clear();
+        var item = Shown(Item(what));
+        if (_changes.Count > 0 && item is not DxfSkipped)
+            item.Changes = [.. _changes];
+        return isEnd ? null : item;
     }
 
     private DxfItem Item(string what)
@@ -99,17 +106,10 @@ internal sealed partial class DxfItemReader(
     private void NoteHeight(double height)
     {
         if (height != 0)
-            curves.Note(ImportNoteKind.Changed, "drawn at a height, laid flat", _entity.Line);
+            _changes.Add("drawn at a height, laid flat");
     }
 
-    private void NoteWidth()
-    {
-        curves.Note(
-            ImportNoteKind.Changed,
-            "width of a polyline, its centre line taken",
-            _entity.Line
-        );
-    }
+    private void NoteWidth() => _changes.Add("width of a polyline, its centre line taken");
 
     private DxfRun Run(DxfMap facing, bool isClosed)
     {

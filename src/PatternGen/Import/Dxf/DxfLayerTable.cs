@@ -1,7 +1,7 @@
 namespace PatternGen;
 
 /// <summary>Which layers are shown; upper and lower case are alike.</summary>
-internal sealed class DxfLayerTable(ImportSettings settings)
+internal sealed class DxfLayerTable
 {
     /// <summary>The layer on which what a block draws lies on the layer of the block.</summary>
     internal const string Zero = "0";
@@ -10,9 +10,14 @@ internal sealed class DxfLayerTable(ImportSettings settings)
 
     private readonly HashSet<string> _off = new(StringComparer.OrdinalIgnoreCase);
     private readonly HashSet<string> _frozen = new(StringComparer.OrdinalIgnoreCase);
-    private readonly HashSet<string>? _wanted = settings.Layers is { } names
-        ? new(names, StringComparer.OrdinalIgnoreCase)
-        : null;
+    private readonly LayersAsked _asked;
+
+    internal DxfLayerTable(ImportSettings settings)
+    {
+        _asked = new(settings.Layers);
+        // Every drawing has this one, whether or not the table or an entity names it.
+        _asked.Meet(Zero, isLayer: false);
+    }
 
     /// <summary>Takes in an entry of the table.</summary>
     /// <param name="name">The layer.</param>
@@ -20,6 +25,7 @@ internal sealed class DxfLayerTable(ImportSettings settings)
     /// <param name="colour">Group 62, negative for a layer that is switched off.</param>
     internal void Add(string name, int flags, int colour)
     {
+        _asked.Meet(name);
         if ((flags & FrozenFlag) != 0)
             _frozen.Add(name);
         if (colour < 0)
@@ -34,14 +40,16 @@ internal sealed class DxfLayerTable(ImportSettings settings)
     /// </param>
     internal string? Hides(string layer, bool isBlock)
     {
+        var isAskedFor = _asked.Meet(layer);
         if (_frozen.Contains(layer))
             return $"what lies on layer \"{layer}\", which is frozen";
         if (isBlock)
             return null;
         if (_off.Contains(layer))
             return $"what lies on layer \"{layer}\", which is off";
-        return _wanted is not null && !_wanted.Contains(layer)
-            ? $"what lies on layer \"{layer}\", which is not asked for"
-            : null;
+        return isAskedFor ? null : $"what lies on layer \"{layer}\", which is not asked for";
     }
+
+    /// <exception cref="ImportException">A layer that was asked for is not in the file.</exception>
+    internal void ThrowIfMissed() => _asked.ThrowIfMissed();
 }

@@ -21,8 +21,14 @@ internal sealed class DxfPen(ImportedCurves curves, DxfLayerTable layers, DxfBlo
         if (layers.Hides(layer, item is DxfInsert) is { } reason)
             Skip(reason, item.Line);
         else
+        {
+            foreach (var change in item.Changes)
+                curves.Note(ImportNoteKind.Changed, change, item.Line);
             item.Draw(this, map, layer);
+        }
     }
+
+    internal void Assume(string what, int line) => curves.Note(ImportNoteKind.Assumed, what, line);
 
     internal void Skip(string what, int line) => curves.Note(ImportNoteKind.Skipped, what, line);
 

@@ -15,18 +15,20 @@ internal sealed class DxfReader
     private readonly DxfPen _pen;
     private DxfUnit? _unit;
     private bool _hasEntities;
+    private int _kept;
+    private long _keptSegments;
 
-    private DxfReader(Stream stream, ImportSettings settings)
+    private DxfReader(Stream stream, ImportedCurves curves)
     {
         _groups = new(stream);
-        _curves = new(settings);
-        _layers = new(settings);
+        _curves = curves;
+        _layers = new(curves.Settings);
         _pen = new(_curves, _layers, _blocks);
     }
 
     /// <summary>Reads to the end of the drawing; the stream stays open.</summary>
-    internal static ReadDrawing Read(Stream stream, ImportSettings settings) =>
-        new DxfReader(stream, settings).Read();
+    internal static ReadDrawing Read(Stream stream, ImportedCurves curves) =>
+        new DxfReader(stream, curves).Read();
 
     /// <summary>How many millimetres one unit is, settled when it is first needed: by then the header has passed.</summary>
     private double Unit => (_unit ??= DxfUnit.Of(_header, _curves)).Millimetres;
@@ -66,6 +68,7 @@ internal sealed class DxfReader
                 _groups.Where,
                 ["a DXF file with a drawing in it"]
             );
+        _layers.ThrowIfMissed();
         return new(_curves, Unit, _pen.HasFreeCurves ? _curves.Settings.Accuracy : 0);
     }
 
@@ -129,6 +132,7 @@ internal sealed class DxfReader
             if (_groups.IsStartOf("LAYER"u8))
             {
                 entry.Read(_groups, DxfKind.Other);
+                Keep(segments: 0);
                 _layers.Add(entry.Name, entry.Whole(DxfCode.Flags), entry.Whole(62, 7));
             }
             else
@@ -141,7 +145,6 @@ internal sealed class DxfReader
         var items = new DxfItemReader(_groups, _curves, Unit);
         var block = new DxfEntity(_curves);
         DxfBlockItems? open = null;
-        var count = 0;
         while (!IsEnd())
         {
             if (_groups.Code != DxfCode.Start)
@@ -153,6 +156,7 @@ internal sealed class DxfReader
                     new(block.Number(10), block.Number(20)),
                     (block.Whole(DxfCode.Flags) & OutsideFlags) != 0
                 );
+                Keep(segments: 0);
                 _blocks.Add(block.Name, open);
             }
             else if (_groups.IsStartOf("ENDBLK"u8))
@@ -160,12 +164,21 @@ internal sealed class DxfReader
                 open = null;
                 block.Read(_groups, DxfKind.Other);
             }
-            else if (items.Read() is { } item && open is not null)
+            else if (items.Read() is { } item)
             {
-                open.Items.Add(item);
-                if (++count > _curves.Settings.Limits.Elements)
-                    throw _curves.TooManyElements(_groups.Where);
+                Keep(item.Size);
+                open?.Items.Add(item);
             }
         }
+    }
+
+    /// <summary>Counts what is kept, and so takes memory, whether it is drawn or not.</summary>
+    private void Keep(int segments)
+    {
+        if (++_kept > _curves.Settings.Limits.Elements)
+            throw _curves.TooManyElements(_groups.Where);
+        _keptSegments += segments;
+        if (_keptSegments > _curves.Settings.Limits.Segments)
+            throw _curves.TooManySegments(_groups.Where);
     }
 }

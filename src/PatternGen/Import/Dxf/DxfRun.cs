@@ -11,6 +11,8 @@ internal sealed class DxfRun(
 {
     private readonly bool _isStraight = Array.TrueForAll(corners, corner => corner.Bulge == 0);
 
+    internal override int Size => isClosed ? corners.Length : corners.Length - 1;
+
     internal override void Draw(DxfPen pen, DxfMap map, string layer)
     {
         if (_isStraight || map.KeepsCircles)

@@ -24,8 +24,12 @@ internal sealed class DxfSpline(
 {
     private bool _closes;
 
+    internal override int Size => points.Length + knots.Length;
+
     internal override void Draw(DxfPen pen, DxfMap map, string layer)
     {
+        if (knots.Length == 0)
+            pen.Assume("spline given by points only: drawn as a cubic spline through them", Line);
         var corners = Fitted(map, linear => Corners(pen, linear));
         pen.Add(_closes ? corners[..^1] : corners, _closes, Line);
     }

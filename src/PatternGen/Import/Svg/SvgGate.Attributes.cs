@@ -10,6 +10,7 @@ internal sealed partial class SvgGate
     private bool Start(string kind, bool isShape)
     {
         var isEmpty = _in.IsEmptyElement;
+        _hasShapes |= isShape || kind == "use";
         var (name, reference) = (_in.GetAttribute("id"), Reference());
         _uses.Add(_in.Depth + 1, name, kind == "use" ? reference : null);
         if (!TryAttributes(kind, name) && isShape)
@@ -44,21 +45,27 @@ internal sealed partial class SvgGate
     {
         _attributes.Clear();
         var makesSense = true;
-        (string? Display, string? Visibility) hidden = default;
+        SvgDeclared said = default;
         string? classes = null;
         string? style = null;
+        string? label = null;
         while (_in.MoveToNextAttribute())
         {
-            if (_in.NamespaceURI.Length > 0)
-                continue;
             var value = _in.Value;
+            if (_in.NamespaceURI.Length > 0)
+            {
+                // Drawing programs keep the names of layers in namespaces of their own, all under this name.
+                if (_in.LocalName == "label")
+                    label ??= value;
+                continue;
+            }
             switch (_in.LocalName)
             {
                 case "display":
-                    hidden.Display = value;
+                    said = said with { Display = value };
                     break;
                 case "visibility":
-                    hidden.Visibility = value;
+                    said = said with { Visibility = value };
                     break;
                 case "class":
                     classes = value;
@@ -66,11 +73,11 @@ internal sealed partial class SvgGate
                 case "style":
                     style = value;
                     break;
-                case SvgCopy.Label when value.Length <= SvgValues.MostText:
-                    _attributes.Add((SvgCopy.Label, value));
+                case SvgCopy.Label:
+                    label = value;
                     break;
                 case "clip-path" or "mask" when value.Trim() != "none":
-                    _curves.Note(ImportNoteKind.Changed, "clipped element read whole", _where);
+                    said = said with { IsClipped = true };
                     break;
                 case "transform-origin":
                     _curves.Note(ImportNoteKind.Skipped, "transform-origin", _where);
@@ -81,12 +88,22 @@ internal sealed partial class SvgGate
             }
         }
         _in.MoveToElement();
-        Hide(_hiding.Of(kind, name, classes, style, hidden));
+        if (label?.Length <= SvgValues.MostText)
+            _attributes.Add((SvgCopy.Label, label));
+        Apply(_styles.Of(kind, name, classes, style, said));
         return makesSense;
     }
 
-    private void Hide((string? Display, string? Visibility) said)
+    private void Apply(SvgDeclared said)
     {
+        if (said.IsClipped)
+            _curves.Note(ImportNoteKind.Changed, "clipped element read whole", _where);
+        if (said.Unread is { } property)
+            _curves.Note(
+                ImportNoteKind.Skipped,
+                $"{property} in a style, which is only read as an attribute",
+                _where
+            );
         if (said.Display == "none")
             _attributes.Add(("display", "none"));
         if (said.Visibility is "hidden" or "collapse" or "visible")
@@ -98,9 +115,9 @@ internal sealed partial class SvgGate
         var reading = _values.Read(kind, name, value);
         if (reading.IsTooMuch)
             throw new ImportException(
-                $"A {kind} has more than {_limits.Segments} segments.",
+                $"Up to this {kind}, the file has more than {_limits.Segments} segments.",
                 _where,
-                ["a shorter path", "a higher limit (ImportLimits.WithSegments)"]
+                ["a drawing with fewer of them", "a higher limit (ImportLimits.WithSegments)"]
             );
         if (reading.Value is not null)
             _attributes.Add((name, reading.Value));

@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Xml;
 
 namespace PatternGen;
@@ -20,9 +19,10 @@ internal sealed partial class SvgGate
     private readonly ImportedCurves _curves;
     private readonly ImportLimits _limits;
     private readonly SvgUseGraph _uses;
-    private readonly SvgHiding _hiding = new();
+    private readonly SvgStyles _styles = new();
     private readonly SvgValues _values;
     private int _elements;
+    private bool _hasShapes;
     private string _where = "";
 
     private SvgGate(XmlReader input, XmlWriter output, ImportedCurves curves)
@@ -68,15 +68,17 @@ internal sealed partial class SvgGate
         } while (_in.Read());
         _out.Flush();
         _uses.Check();
-        if (_hiding.HasMissed)
-            _curves.Note(ImportNoteKind.Skipped, "rule of a style sheet that hides elements");
+        if (_styles.HasMissed)
+            _curves.Note(
+                ImportNoteKind.Skipped,
+                "rule of a style sheet that hides, moves or clips elements"
+            );
         return written;
     }
 
     private bool IsSvg => _in.NamespaceURI is SvgNamespace or "";
 
-    private string Line =>
-        string.Create(CultureInfo.InvariantCulture, $"line {((IXmlLineInfo)_in).LineNumber}");
+    private string Line => ImportedCurves.LineName(((IXmlLineInfo)_in).LineNumber);
 
     /// <summary>Copies the start of an element, or passes over all of it. Returns whether it was copied.</summary>
     private bool Element()
@@ -95,7 +97,7 @@ internal sealed partial class SvgGate
             case SvgElementKind.Title:
                 return Title();
             case SvgElementKind.Style:
-                _hiding.Add(TextWithin());
+                _styles.Add(TextWithin(), isLate: _hasShapes);
                 return false;
             case SvgElementKind.Picture:
                 return Picture();
@@ -131,11 +133,7 @@ internal sealed partial class SvgGate
     private void Count()
     {
         if (++_elements > _limits.Elements)
-            throw new ImportException(
-                $"The file has more than {_limits.Elements} elements.",
-                _where,
-                ["a drawing with fewer elements", "a higher limit (ImportLimits.WithElements)"]
-            );
+            throw SvgRefusal.TooManyElements(_limits.Elements, _where);
     }
 
     /// <summary>Passes over the element and all that is in it, up to its end.</summary>

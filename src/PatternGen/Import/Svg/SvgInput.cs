@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Xml;
 
 namespace PatternGen;
@@ -8,7 +7,7 @@ internal static class SvgInput
 {
     internal static XmlReader Open(Stream stream, ImportLimits limits) =>
         XmlReader.Create(
-            stream,
+            new SvgTagStream(stream),
             new()
             {
                 DtdProcessing = DtdProcessing.Prohibit,
@@ -22,16 +21,25 @@ internal static class SvgInput
         );
 
     /// <summary>What a reader of XML says, as an error of ours.</summary>
-    internal static ImportException NoXml(XmlException error) =>
-        new(
-            "The file is no SVG, or a broken one: its XML can't be read.",
-            error.LineNumber > 0
-                ? string.Create(CultureInfo.InvariantCulture, $"line {error.LineNumber}")
-                : null,
-            [
-                "a file without a document type: delete what starts with <!DOCTYPE",
-                "the file written anew as plain SVG",
-            ],
-            error
-        );
+    internal static ImportException NoXml(XmlException error)
+    {
+        var where = error.LineNumber > 0 ? ImportedCurves.LineName(error.LineNumber) : null;
+        // The reader tells a document type from other troubles by its words only.
+        return error.Message.Contains("DTD", StringComparison.Ordinal)
+            ? new(
+                "The file has a document type (<!DOCTYPE ...>). It can make a reader open other files, so none is read; an SVG needs none.",
+                where,
+                [
+                    "the file without it: in a text editor, delete from <!DOCTYPE to the > before <svg",
+                    "the file written anew as plain SVG",
+                ],
+                error
+            )
+            : new(
+                "The file is no SVG, or a broken one: its XML can't be read.",
+                where,
+                ["the file written anew as plain SVG"],
+                error
+            );
+    }
 }

@@ -2,46 +2,34 @@ using Svg;
 
 namespace PatternGen;
 
-/// <summary>The layers that are read: groups by their name, label or title.</summary>
-internal sealed class SvgLayerChoice(IReadOnlyList<string>? asked)
+/// <summary>The layers of an SVG: groups by their name, label or title. Any other element can be asked for like one.</summary>
+internal sealed class SvgLayerChoice(IReadOnlyList<string>? names)
 {
-    /// <summary>Most names that an error lists.</summary>
-    private const int MostListed = 20;
-
-    private readonly HashSet<string> _open = new(asked ?? [], StringComparer.OrdinalIgnoreCase);
-    private readonly HashSet<string> _asked = new(asked ?? [], StringComparer.OrdinalIgnoreCase);
-    private readonly List<string> _seen = [];
-
-    internal bool IsEverything => asked is null;
+    private readonly LayersAsked _asked = new(names);
 
     /// <summary>Whether an element is one of the layers asked for.</summary>
     internal bool Holds(SvgElement element)
     {
-        if (IsEverything)
+        if (_asked.IsEverything)
             return true;
         var holds = false;
         foreach (var name in NamesOf(element))
-        {
-            _open.Remove(name);
-            holds |= _asked.Contains(name);
-            if (element is SvgGroup && _seen.Count < MostListed && !_seen.Contains(name))
-                _seen.Add(name);
-        }
+            holds |= _asked.Meet(name, element is SvgGroup);
         return holds;
     }
 
-    /// <exception cref="ImportException">A layer that was asked for was not met.</exception>
-    internal void ThrowIfMissed()
+    /// <summary>Takes in the names of what is hidden, so that it is not called missing.</summary>
+    internal void MeetHidden(SvgElement element)
     {
-        if (_open.Count > 0)
-            throw new ImportException(
-                $"The file has no layer named {string.Join(" or ", _open.Order(StringComparer.Ordinal))}.",
-                null,
-                _seen.Count > 0
-                    ? [$"one of its groups: {string.Join(", ", _seen)}"]
-                    : ["all layers: none of its groups has a name"]
-            );
+        if (_asked.IsEverything)
+            return;
+        Holds(element);
+        foreach (var child in element.Children)
+            MeetHidden(child);
     }
+
+    /// <exception cref="ImportException">A layer that was asked for was not met.</exception>
+    internal void ThrowIfMissed() => _asked.ThrowIfMissed();
 
     private static IEnumerable<string> NamesOf(SvgElement element)
     {

@@ -7,14 +7,13 @@ internal static class SvgReader
 {
     /// <summary>Reads to the end of the stream, which stays open.</summary>
     /// <exception cref="ImportException">It is no SVG, or beyond the limits.</exception>
-    internal static ReadDrawing Read(Stream stream, ImportSettings settings)
+    internal static ReadDrawing Read(Stream stream, ImportedCurves curves)
     {
-        var curves = new ImportedCurves(settings);
         using var copy = new MemoryStream();
         var copied = SvgGate.Copy(stream, copy, curves);
         copy.Position = 0;
         var document = SvgDocument.Open<SvgDocument>(copy);
-        var index = new SvgIndex(document, settings.Limits);
+        var index = new SvgIndex(document, curves.Settings.Limits, isChecked: true);
         return index.Count == copied
             ? SvgWalker.Read(document, curves, index)
             : throw new ImportException(
@@ -27,5 +26,5 @@ internal static class SvgReader
     /// <summary>Reads a caller's document, which stays as it is.</summary>
     /// <exception cref="ImportException">It is beyond the limits.</exception>
     internal static ReadDrawing Read(SvgDocument document, ImportSettings settings) =>
-        SvgWalker.Read(document, new(settings), new(document, settings.Limits));
+        SvgWalker.Read(document, new(settings), new(document, settings.Limits, isChecked: false));
 }

@@ -10,6 +10,13 @@ internal static class SvgRefusal
             ["groups within fewer groups", "a higher limit (ImportLimits.WithDepth)"]
         );
 
+    internal static ImportException TooManyElements(int most, string? where) =>
+        new(
+            $"The file has more than {most} elements.",
+            where,
+            ["a drawing with fewer elements", "a higher limit (ImportLimits.WithElements)"]
+        );
+
     internal static ImportException Circular(string name, string? where) =>
         new(
             $"The element #{name} refers to itself.",

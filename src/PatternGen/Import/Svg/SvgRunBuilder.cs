@@ -112,6 +112,7 @@ internal sealed class SvgRunBuilder(ImportedCurves curves)
         {
             throw new ImportException(refusal.Message, Where, refusal.Remedies, refusal);
         }
+        curves.Check(_segments.Count, Where);
         _isFree = true;
         curves.Note(ImportNoteKind.Changed, change, Where);
     }

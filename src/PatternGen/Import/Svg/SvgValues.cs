@@ -13,6 +13,9 @@ internal sealed class SvgValues(ImportLimits limits)
 
     private readonly SvgPathText _path = new();
 
+    /// <summary>Segments that the file may still have: all of its elements share the limit, so that many can't do what one may not.</summary>
+    private int _left = limits.Segments;
+
     internal SvgReading Read(string kind, string name, string value) =>
         name switch
         {
@@ -32,11 +35,12 @@ internal sealed class SvgValues(ImportLimits limits)
 
     private SvgReading Path(string value)
     {
-        var data = new SvgPathData(value, new(_path), limits.Segments);
+        var data = new SvgPathData(value, new(_path), _left);
         var isWhole = data.Read();
         var text = _path.Take();
         if (data.IsTooMuch)
             return new(null, IsTooMuch: true);
+        _left -= data.Count;
         return isWhole ? new(text) : new(text, "rest of path data that can't be read");
     }
 
@@ -44,10 +48,9 @@ internal sealed class SvgValues(ImportLimits limits)
     {
         var text = new StringBuilder();
         var numbers = new SvgScanner(value);
-        var count = 0L;
         while (numbers.TryNumber(out var x) && numbers.TryNumber(out var y))
         {
-            if (++count > limits.Segments)
+            if (--_left < 0)
                 return new(null, IsTooMuch: true);
             text.Number(x).Number(y);
         }

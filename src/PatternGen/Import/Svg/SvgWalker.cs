@@ -56,6 +56,7 @@ internal sealed partial class SvgWalker
             throw SvgRefusal.TooDeep(_curves.Settings.Limits.Depth, where);
         if (IsNotDisplayed(element))
         {
+            _layers.MeetHidden(element);
             _curves.Note(ImportNoteKind.Skipped, "hidden element", where);
             return;
         }

@@ -109,11 +109,30 @@ public sealed class DxfBlockSpecs
     }
 
     [Fact]
+    public void What_a_block_changes_is_told_where_it_is_shown()
+    {
+        var drawing = DxfFile.Import(
+            DxfFile.WithBlocks(
+                "0 BLOCK 2 A 0 LWPOLYLINE 38 5 43 1 10 0 20 0 10 1 20 0 0 ENDBLK",
+                "0 INSERT 2 A 70 3 44 9"
+            )
+        );
+
+        drawing
+            .Notes.Select(note => note.ToString())
+            .ShouldBe([
+                "Changed: drawn at a height, laid flat, 3 times, first at line 20",
+                "Changed: width of a polyline, its centre line taken, 3 times, first at line 20",
+            ]);
+    }
+
+    [Fact]
     public void What_no_block_shows_is_not_told()
     {
         var drawing = DxfFile.Import(
             DxfFile.WithBlocks(
-                "0 BLOCK 2 *D1 10 0 20 0 0 MTEXT 10 0 20 0 0 ENDBLK",
+                "0 BLOCK 2 *D1 10 0 20 0 0 MTEXT 10 0 20 0"
+                    + " 0 LWPOLYLINE 38 5 43 1 10 0 20 0 10 1 20 0 0 ENDBLK",
                 DxfFile.Line(0, 0, 1, 0)
             )
         );

@@ -213,6 +213,9 @@ public sealed class DxfEntitySpecs
         var open = DxfFile.Import(DxfFile.Of($"0 SPLINE 70 8 71 3 74 4 {given}"));
         var closed = DxfFile.Import(DxfFile.Of($"0 SPLINE 70 9 71 3 74 4 {given}"));
 
+        open.Notes.ShouldContain(note =>
+            note.Kind == ImportNoteKind.Assumed && note.What.Contains("points only")
+        );
         var chain = open.Chains.ShouldHaveSingleItem();
         var contour = closed.Contours.ShouldHaveSingleItem();
         foreach (var point in through)

@@ -149,16 +149,7 @@ public sealed class SvgFuzzSpecs
             )
             .Sample(svg => SvgHostileSpecs.EndsWell(Encoding.UTF8.GetBytes(svg)), iter: Cases(0.1));
 
-    /// <summary>Half of the 5,000 cases that the readers of drawings share; PATTERNGEN_FUZZ asks for another number.</summary>
-    private static long Cases(double share) =>
-        (long)(
-            share
-            * (
-                int.TryParse(Environment.GetEnvironmentVariable("PATTERNGEN_FUZZ"), out var asked)
-                    ? asked
-                    : 2500
-            )
-        );
+    private static long Cases(double share) => (long)(share * Fuzz.Cases);
 
     private static Gen<string> OneOf(params string[] texts) =>
         Gen.Int[0, texts.Length - 1].Select(i => texts[i]);

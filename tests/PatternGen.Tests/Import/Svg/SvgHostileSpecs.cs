@@ -21,8 +21,16 @@ public sealed class SvgHostileSpecs
 
     [Theory]
     [MemberData(nameof(Doctypes))]
-    public void A_document_type_is_refused(string svg) =>
-        Refused(svg).Remedies[0].ShouldContain("<!DOCTYPE");
+    public void A_document_type_is_refused(string svg)
+    {
+        var error = Refused(svg);
+        error.Message.ShouldContain("document type");
+        error.Remedies[0].ShouldContain("<!DOCTYPE");
+    }
+
+    [Fact]
+    public void Of_a_file_without_a_document_type_none_is_told() =>
+        Refused("<svg><g></svg>").Message.ShouldNotContain("DOCTYPE");
 
     [Fact]
     public void Nothing_outside_is_opened()
@@ -112,9 +120,51 @@ public sealed class SvgHostileSpecs
     }
 
     [Fact]
-    public void A_path_of_ten_million_commands_is_refused() =>
-        Refused(Svgs.Sheet($"<path d=\"M0 0{Repeat("L1 1", 10_000_000)}\"/>"))
+    public void A_path_of_millions_of_commands_is_refused() =>
+        Refused(Svgs.Sheet($"<path d=\"M0 0{Repeat("L1 1", 4_000_000)}\"/>"))
             .Message.ShouldContain("4000000 segments");
+
+    [Theory]
+    [InlineData("path", "d", "M0 0", "L1 1")]
+    [InlineData("polyline", "points", "0 0 ", "1 1 ")]
+    public void Paths_share_the_limit_of_segments_even_where_nothing_shows_them(
+        string element,
+        string attribute,
+        string start,
+        string again
+    )
+    {
+        var settings = ImportSettings.Default.WithLimits(ImportLimits.Default.WithSegments(1000));
+        var shape = $"<{element} {attribute}=\"{start}{Repeat(again, 499)}\"/>";
+        Svgs.Read($"<svg>{shape}<defs>{shape}</defs></svg>", settings).ShouldNotBeNull();
+        Refused($"<svg>{shape}<defs>{shape}{shape}</defs></svg>", settings)
+            .Message.ShouldContain("1000 segments");
+    }
+
+    [Fact]
+    public void A_tag_with_thousands_of_attributes_is_refused() =>
+        Refused(
+            $"<svg><g {string.Concat(Enumerable.Range(0, 2000).Select(i => $"a{i}='' "))}/></svg>"
+        )
+            .Message.ShouldContain("1000 attributes");
+
+    [Fact]
+    public void A_tag_of_a_hundred_million_bytes_is_refused()
+    {
+        using var endless = new Dxf.EndlessStream("<svg><path d='", "          ");
+        Should
+            .Throw<ImportException>(() => Import.Drawing(endless, FileFormat.Svg))
+            .Message.ShouldContain("67108864 bytes");
+    }
+
+    [Fact]
+    public void Quotes_that_are_no_attributes_are_not_counted() =>
+        Svgs.Read(
+                Svgs.Sheet(
+                    $"<!-- it's \" --><desc>{Repeat("don't \"", 2000)}</desc>{Repeat("<circle r='5'/>", 2000)}"
+                )
+            )
+            .Contours.ShouldHaveSingleItem();
 
     [Theory]
     [InlineData("path", "d", "M0 0")]
