@@ -7,5 +7,8 @@ var border = Rail.Of(length: 742.5, width: 36)
 border.Save("rail.svg");
 border.Save("rail.dxf");
 Console.WriteLine(border.Fit);
+
 // And back: reading an SVG must not need what the compiler cut away.
-Console.WriteLine(Import.Drawing("rail.svg", ImportSettings.Default.WithLayers("chips")).Contours.Count);
+Console.WriteLine(
+    Import.Drawing("rail.svg", ImportSettings.Default.WithLayers("chips")).Contours.Count
+);

@@ -141,7 +141,15 @@ internal static class LayoutSamples
                 .Bend(Petals, 13, 1.5)
                 .WithAccuracy(0.02)
                 .StartingAt(4.4),
-            ["polygon frame"] = Frame.Polygon(20, new Point(0, 0), new Point(180, 0), new Point(150, 120), new Point(20, 140)).Border(Band),
+            ["polygon frame"] = Frame
+                .Polygon(
+                    20,
+                    new Point(0, 0),
+                    new Point(180, 0),
+                    new Point(150, 120),
+                    new Point(20, 140)
+                )
+                .Border(Band),
             ["hexagonal frame"] = Frame.AcrossFlats(6, 190, 26).Border(Band),
             ["octagonal frame"] = Frame.Regular(8, 80, 26).Border(Band),
             ["mitred frame"] = Frame.Of(240, 180, 20).Border(Band),
