@@ -38,6 +38,12 @@ internal readonly struct GrooveAccuracy(double clearance, bool isConvex)
 
     private static readonly double Golden = (Math.Sqrt(5) - 1) / 2;
 
+    /// <summary>Whether a piece is so short that what stays below it is little enough, wherever the valley lies.</summary>
+    internal bool IsShort(double length) => length <= clearance / 2;
+
+    /// <summary>By how much a short piece must be lifted to be nowhere too deep: the distance changes by no more than one walks.</summary>
+    internal double RiseOverShort(double length) => isConvex ? 0 : length / 2;
+
     /// <summary>Returns by how much a straight piece must be lifted, and how many times too far it is from the valley: up to 1 it will do.</summary>
     /// <param name="from">Where the piece starts.</param>
     /// <param name="to">Where it ends.</param>

@@ -70,6 +70,14 @@ internal sealed class ValleyTracer
             knots.Add(new(from.Point, from.Clearance, rise));
             return;
         }
+        // A valley may lie off by more than is allowed: at joints that are all but smooth, rounding decides where it begins. Its
+        // corners do not, and between two this near the distance to the outline changes by no more than the way.
+        var length = from.Point.DistanceTo(to.Point);
+        if (_accuracy.IsShort(length))
+        {
+            knots.Add(new(from.Point, from.Clearance, _accuracy.RiseOverShort(length)));
+            return;
+        }
         // The distance from a curve grows with the square of the length.
         var count = (int)Math.Clamp(Math.Ceiling(Math.Sqrt(excess)), 2, MostPieces);
         var last = from;

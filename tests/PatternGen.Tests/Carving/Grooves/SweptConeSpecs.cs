@@ -103,6 +103,30 @@ public class SweptConeSpecs
         Judge(Pattern.OfChips(GrooveShapes.Hollow), 0.005, bit: VBit.Of(included, 40));
     }
 
+    /// <summary>A leaf whose sides meet all but smoothly at one corner, within 1e-7 of a radian: rounding decides whether a valley begins there.</summary>
+    [Theory]
+    [InlineData(0.05)]
+    [InlineData(0.005)]
+    [InlineData(0.0005)]
+    public void A_joint_that_is_all_but_smooth_neither_stops_the_tracing_nor_lets_it_cut_too_deep(
+        double accuracy
+    )
+    {
+        var leaf = new Contour(
+            new Vertex(32.447083, -3.3906039999999997, 0.18930505381993748),
+            new(39.167626, -0.776879, 0.15361202538030772),
+            new(45.608549, 10.450069, 0.01455499594946349),
+            new(36.289795, 2.34279, 0.1181611770710077)
+        );
+
+        var paths = Pattern.OfChips(leaf).GroovePaths(Bit, accuracy).Paths;
+
+        new SweptCone(paths, 60)
+            .DeepestCrossing([leaf], samples: 24)
+            .ShouldBeLessThanOrEqualTo(1e-9);
+        paths.Sum(path => path.Places.Count).ShouldBeLessThan(1_000_000);
+    }
+
     private static void Judge(
         Pattern pattern,
         double accuracy,
