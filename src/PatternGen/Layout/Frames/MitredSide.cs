@@ -30,7 +30,7 @@ internal sealed class MitredSide
     private readonly double _merge;
     private readonly List<IReadOnlyList<RowPiece>> _rows = [];
 
-    /// <summary>The chips near a mitre as they are drawn, whole ones too.</summary>
+    /// <summary>The chips near a mitre as they are drawn, whole ones too, and beside them the first ones that are clear of it.</summary>
     private readonly List<Contour> _atMitres = [];
 
     /// <param name="side">The side.</param>
@@ -56,7 +56,8 @@ internal sealed class MitredSide
         _turned = turned;
         _start = side.StartAt(from + middle);
         _merge = Tolerance.ForExtent(side.Length).Merge;
-        var near = settles ? NearShare * fit.Pitch : _merge;
+        // With room for rounding, or of two corners just that near one would be drawn onto its mitre and one not.
+        var near = settles ? NearShare * fit.Pitch + _merge : _merge;
         _first = new(from * side.First, side.First, near);
         _last = new(from * side.Last, side.Last, near);
         foreach (var row in band.Rows)
@@ -151,6 +152,9 @@ internal sealed class MitredSide
                 // All up to the last one that is as clear.
                 runFrom ??= at;
                 runTo = LastClear(at);
+                _atMitres.Add(Placed(range, at));
+                if (runTo > at)
+                    _atMitres.Add(Placed(range, runTo));
                 at = runTo;
                 continue;
             }
@@ -191,13 +195,7 @@ internal sealed class MitredSide
     private ChipShape? Shaped(RowRange range, int at)
     {
         var whole = range.Shape.Chip;
-        Contour placed = new(
-            whole.Outline.Vertices.Select(vertex => new Vertex(
-                range.Stations.Map(at, vertex.Point.X),
-                vertex.Point.Y,
-                vertex.Bulge
-            ))
-        );
+        var placed = Placed(range, at);
         var part = Cut(placed, _first, _last);
         if (part == placed)
         {
@@ -217,7 +215,17 @@ internal sealed class MitredSide
         return kept;
     }
 
-    /// <summary>Whether chips near a mitre take the same wood. Only those can: a corner that moves, moves towards the mitre.</summary>
+    /// <summary>The chip at a station, before a mitre cuts it.</summary>
+    private static Contour Placed(RowRange range, int at) =>
+        new(
+            range.Shape.Chip.Outline.Vertices.Select(vertex => new Vertex(
+                range.Stations.Map(at, vertex.Point.X),
+                vertex.Point.Y,
+                vertex.Bulge
+            ))
+        );
+
+    /// <summary>Whether chips near a mitre, and the first ones clear of it, take the same wood; the others are as the band draws them.</summary>
     private bool OverlapAtMitres()
     {
         for (var i = 0; i < _atMitres.Count; i++)
