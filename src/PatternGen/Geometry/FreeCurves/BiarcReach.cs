@@ -4,10 +4,10 @@ namespace PatternGen.Geometry;
 internal sealed class BiarcReach
 {
     /// <summary>Fewest gaps between the places where a biarc is measured; between them the slopes tell what happens.</summary>
-    private const int LeastGaps = 12;
+    private const int LeastGaps = 16;
 
     /// <summary>Fewest gaps between two stations, where a curve that turns more tightly than the accuracy is no cubic beside an arc.</summary>
-    private const int LeastParts = 3;
+    private const int LeastParts = 4;
 
     /// <summary>Most a biarc turns in radians: a half circle, and a little for rounding.</summary>
     private const double MostTurn = Math.PI + 1e-9;
