@@ -14,7 +14,7 @@ internal static class BiarcFitter
     private const int MostBiarcs = 50_000;
 
     /// <summary>Share of the accuracy that is used, so that what lies between the places measured stays within it.</summary>
-    private const double Used = 0.97;
+    private const double Used = 0.92;
 
     /// <summary>More biarcs than this are not evened out, which takes as long as laying them several times.</summary>
     private const int MostEvened = 2_000;
